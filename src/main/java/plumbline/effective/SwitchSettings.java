@@ -1,0 +1,71 @@
+package plumbline.effective;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import plumbline.port.PortName;
+import plumbline.setting.Evidence;
+import plumbline.setting.Setting;
+import plumbline.statement.SwitchText;
+
+/**
+ * Everything that one config text says a switch does.
+ *
+ * @param name hostname, or the file's stem where there is none
+ * @param hostname the hostname's line, absent where there is none
+ * @param file the file as typed
+ * @param dialect the table of defaults that applies
+ * @param dialectReason why that one, a clause
+ * @param script whether the text is a pasted script, whose absent lines are no defaults
+ * @param truncation where the text breaks off, if it does
+ * @param times what the header says of changes and saves
+ * @param vlans the VLAN database
+ * @param ports all ports that the text opens, VLAN interfaces too, in order
+ * @param gateways addresses in VLANs, by VLAN
+ * @param tree spanning tree of the whole switch
+ * @param routing whether the switch routes between VLANs
+ * @param doubtfulHeaders interface headers that name no clear port, in order
+ * @param unknownElsewhere how many unknown statements stand outside ports
+ * @param lines the number of lines
+ */
+public record SwitchSettings(
+    String name,
+    Setting<String> hostname,
+    String file,
+    Dialect dialect,
+    String dialectReason,
+    boolean script,
+    Optional<SwitchText.Truncation> truncation,
+    SwitchText.Times times,
+    VlanDatabase vlans,
+    SortedMap<PortName, PortSettings> ports,
+    List<Gateway> gateways,
+    SpanningTree tree,
+    Setting<Boolean> routing,
+    List<Evidence.Line> doubtfulHeaders,
+    int unknownElsewhere,
+    int lines) {
+  /** Copies the collections. */
+  public SwitchSettings {
+    ports = Collections.unmodifiableSortedMap(new TreeMap<>(ports));
+    gateways = List.copyOf(gateways);
+    doubtfulHeaders = List.copyOf(doubtfulHeaders);
+  }
+
+  /** The port's settings, if the text opens the port. */
+  public Optional<PortSettings> port(PortName name) {
+    return Optional.ofNullable(ports.get(name));
+  }
+
+  /** The port's name as this switch's dialect prints it. */
+  public String fullName(PortName port) {
+    return dialect.print(port);
+  }
+
+  /** The number of unknown statements, inside ports and outside. */
+  public int unknownStatements() {
+    return unknownElsewhere + ports.values().stream().mapToInt(port -> port.unknown().size()).sum();
+  }
+}

@@ -1,0 +1,86 @@
+package plumbline.result;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import plumbline.finding.Finding;
+
+/**
+ * Everything that reports of a run say.
+ *
+ * @param at when the run was, UTC
+ * @param site the design's site
+ * @param revision the design's revision
+ * @param design the design's files
+ * @param configs the configs that were read, in the order given, folders sorted
+ * @param silentRules rules that the design switches off, sorted
+ * @param verdict the verdict and its counts
+ * @param findings all findings, by switch, port (numeric), rule, id
+ * @param checks how many subjects each rule checked, by rule id, sorted
+ * @param notAudited one line for each input that had to be audited and could not be
+ * @param notInScope switches of the design that this run leaves out, sorted
+ * @param ruleFailures one line for each rule that failed with a bug
+ */
+public record Result(
+    Instant at,
+    Optional<String> site,
+    Optional<String> revision,
+    List<InputFile> design,
+    List<ConfigFile> configs,
+    List<String> silentRules,
+    Verdict verdict,
+    List<Finding> findings,
+    List<RuleCount> checks,
+    List<String> notAudited,
+    List<String> notInScope,
+    List<String> ruleFailures) {
+  /** Copies the lists. */
+  public Result {
+    design = List.copyOf(design);
+    configs = List.copyOf(configs);
+    silentRules = List.copyOf(silentRules);
+    findings = List.copyOf(findings);
+    checks = List.copyOf(checks);
+    notAudited = List.copyOf(notAudited);
+    notInScope = List.copyOf(notInScope);
+    ruleFailures = List.copyOf(ruleFailures);
+  }
+
+  /**
+   * A file of the design.
+   *
+   * @param file as typed
+   * @param sha256 lower-case hexadecimal
+   */
+  public record InputFile(String file, String sha256) {}
+
+  /**
+   * A config that was read; a file with several switches has several entries.
+   *
+   * @param file as typed
+   * @param switchName the design's name of the switch, or the config's where the design has none
+   * @param sha256 lower-case hexadecimal, of the whole file
+   * @param lines the number of lines of this switch
+   * @param dialect the table of defaults that applies, with the reason in {@code dialectReason}
+   * @param dialectReason why that one
+   * @param unknownStatements how many statements the grammar does not know
+   */
+  public record ConfigFile(
+      String file,
+      String switchName,
+      String sha256,
+      int lines,
+      String dialect,
+      String dialectReason,
+      int unknownStatements) {}
+
+  /**
+   * How often a rule was asked.
+   *
+   * @param rule its id
+   * @param conforms subjects that conform
+   * @param differs subjects that differ, whether reported or explained by another finding
+   * @param undecided subjects that the text cannot decide
+   */
+  public record RuleCount(String rule, int conforms, int differs, int undecided) {}
+}

@@ -1,0 +1,65 @@
+package plumbline.statement;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * The config text of one switch, cut into statements.
+ *
+ * @param file path as typed; {@code -} for standard input
+ * @param stem the file's name without folder and extension: names the switch where no hostname does
+ * @param firstLine first line of the file that belongs to this switch, 1-based
+ * @param lastLine last such line
+ * @param statements all of it, in order; every line from first to last is in exactly one
+ * @param script true for a pasted script: an absent line is then not a default
+ * @param truncation where the text breaks off, if it does
+ * @param times what the header comments say of changes and saves
+ */
+public record SwitchText(
+    String file,
+    String stem,
+    int firstLine,
+    int lastLine,
+    List<Statement> statements,
+    boolean script,
+    Optional<Truncation> truncation,
+    Times times) {
+  /** Copies the statements. */
+  public SwitchText {
+    Objects.requireNonNull(file);
+    Objects.requireNonNull(stem);
+    statements = List.copyOf(statements);
+  }
+
+  /** The number of lines. */
+  public int lines() {
+    return lastLine - firstLine + 1;
+  }
+
+  /**
+   * Where and why a text is taken to be cut short: everything from {@code line} on, and everything
+   * absent, is undecided.
+   *
+   * @param line 1-based first line in doubt
+   * @param why a clause, such as {@code no end line}
+   */
+  public record Truncation(int line, String why) {}
+
+  /**
+   * What the header comments say; switch-local times without zone.
+   *
+   * @param changed last change of the running config
+   * @param saved last save
+   * @param taken when the text was taken
+   */
+  public record Times(
+      Optional<LocalDateTime> changed,
+      Optional<LocalDateTime> saved,
+      Optional<LocalDateTime> taken) {
+    /** Nothing said. */
+    public static final Times NONE =
+        new Times(Optional.empty(), Optional.empty(), Optional.empty());
+  }
+}

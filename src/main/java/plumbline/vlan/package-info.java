@@ -1,0 +1,2 @@
+/** VLAN identifiers and exact sets of them; imports nothing of the project. */
+package plumbline.vlan;
