@@ -1,0 +1,2 @@
+/** Words, widths and lines of text as people read them; imports nothing of the project. */
+package plumbline.text;
