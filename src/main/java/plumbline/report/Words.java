@@ -40,6 +40,7 @@ final class Words {
     if (proof.evidence() instanceof Evidence.Line line) {
       return proof.file().orElse("") + ":" + line.line() + ": " + line.text();
     }
-    return "default, " + ((Evidence.Default) proof.evidence()).name();
+    String name = ((Evidence.Default) proof.evidence()).name();
+    return proof.file().map(file -> file + ": " + name).orElse("default, " + name);
   }
 }

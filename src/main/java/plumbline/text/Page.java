@@ -8,6 +8,9 @@ public final class Page {
   /** The width of every line, in columns. */
   public static final int WIDTH = 80;
 
+  /** A mark wider than this leaves too little room beside it: its words go below it. */
+  private static final int WIDEST_MARK = WIDTH - 24;
+
   /** How a piece of text stands out, on terminals that colour. */
   public enum Ink {
     /** As it comes. */
@@ -90,6 +93,11 @@ public final class Page {
   /** Writes a mark that stands out and words behind it; further lines start under the words. */
   public Page marked(Ink ink, String margin, String mark, String words) {
     String clean = Display.clean(mark);
+    if (Display.width(margin + clean) > WIDEST_MARK) {
+      return words.isBlank()
+          ? hanging(margin, clean)
+          : hanging(margin, clean).hanging(margin + "    ", words);
+    }
     String further = margin + " ".repeat(Display.width(clean));
     int start = text.length() + margin.length();
     hanging(margin + clean, further, words);
