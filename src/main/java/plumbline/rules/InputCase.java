@@ -4,6 +4,8 @@ import java.util.Optional;
 import plumbline.design.Design;
 import plumbline.design.DesignSwitch;
 import plumbline.effective.SwitchSettings;
+import plumbline.setting.Evidence;
+import plumbline.setting.Setting;
 
 /** One thing that a run was given to read, or should have been given. */
 public sealed interface InputCase {
@@ -41,6 +43,21 @@ public sealed interface InputCase {
     /** Name of the switch in the design, or the config's where the design has none. */
     public String name() {
       return designed.map(DesignSwitch::name).orElse(settings.name());
+    }
+
+    /** Whether the text says anything of a switch; otherwise it is no config. */
+    public boolean isConfig() {
+      return settings.hostname().value().isPresent()
+          || !settings.ports().isEmpty()
+          || !settings.doubtfulHeaders().isEmpty()
+          || settings.vlans().entries().values().stream()
+              .anyMatch(entry -> isWritten(entry.active()) || isWritten(entry.name()))
+          || isWritten(settings.tree().mode())
+          || isWritten(settings.routing());
+    }
+
+    private static boolean isWritten(Setting<?> setting) {
+      return setting.evidence().stream().anyMatch(Evidence.Line.class::isInstance);
     }
 
     /** The switch as a whole. */

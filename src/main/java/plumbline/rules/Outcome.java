@@ -34,6 +34,7 @@ public sealed interface Outcome {
    * @param design where the design says so
    * @param others other ends
    * @param needsMode the mode in which the setting has an effect, where it is bound to one
+   * @param spoilsMode the mode whose settings have no effect because of this
    */
   record Candidate(
       Subject subject,
@@ -45,7 +46,8 @@ public sealed interface Outcome {
       List<Proof> proofs,
       Optional<Position> design,
       List<Place> others,
-      Optional<PortMode> needsMode)
+      Optional<PortMode> needsMode,
+      Optional<PortMode> spoilsMode)
       implements Outcome {
     /** Copies the lists. */
     public Candidate {
@@ -71,6 +73,7 @@ public sealed interface Outcome {
           proofs,
           design,
           List.of(),
+          Optional.empty(),
           Optional.empty());
     }
 
@@ -86,7 +89,8 @@ public sealed interface Outcome {
           proofs,
           design,
           others,
-          needsMode);
+          needsMode,
+          spoilsMode);
     }
 
     /** The same with a severity of its own. */
@@ -101,7 +105,8 @@ public sealed interface Outcome {
           proofs,
           design,
           others,
-          needsMode);
+          needsMode,
+          spoilsMode);
     }
 
     /** The same, about a setting that has an effect in this mode only. */
@@ -116,13 +121,56 @@ public sealed interface Outcome {
           proofs,
           design,
           others,
+          Optional.of(mode),
+          spoilsMode);
+    }
+
+    /** The same, and settings of this mode have no effect because of it. */
+    public Candidate spoiling(PortMode mode) {
+      return new Candidate(
+          subject,
+          severity,
+          vlans,
+          designed,
+          found,
+          consequence,
+          proofs,
+          design,
+          others,
+          needsMode,
           Optional.of(mode));
+    }
+
+    /** The same with one more sentence of consequence. */
+    public Candidate followedBy(String sentence) {
+      return new Candidate(
+          subject,
+          severity,
+          vlans,
+          designed,
+          found,
+          consequence + " " + sentence,
+          proofs,
+          design,
+          others,
+          needsMode,
+          spoilsMode);
     }
 
     /** The same with other ends. */
     public Candidate beside(List<Place> ends) {
       return new Candidate(
-          subject, severity, vlans, designed, found, consequence, proofs, design, ends, needsMode);
+          subject,
+          severity,
+          vlans,
+          designed,
+          found,
+          consequence,
+          proofs,
+          design,
+          ends,
+          needsMode,
+          spoilsMode);
     }
   }
 
@@ -135,6 +183,7 @@ public sealed interface Outcome {
    * @param designed what the design says
    * @param proofs the lines that leave it open
    * @param design where the design says so
+   * @param needsMode the mode in which the setting has an effect, where it is bound to one
    */
   record Undecided(
       Subject subject,
@@ -142,19 +191,36 @@ public sealed interface Outcome {
       String why,
       String designed,
       List<Proof> proofs,
-      Optional<Position> design)
+      Optional<Position> design,
+      Optional<PortMode> needsMode)
       implements Outcome {
     /** Copies the list. */
     public Undecided {
       proofs = List.copyOf(proofs);
     }
 
+    /** A gap that no wrong mode makes meaningless. */
+    public static Undecided of(
+        Subject subject,
+        Cause cause,
+        String why,
+        String designed,
+        List<Proof> proofs,
+        Optional<Position> design) {
+      return new Undecided(subject, cause, why, designed, proofs, design, Optional.empty());
+    }
+
+    /** The same, about a setting that has an effect in this mode only. */
+    public Undecided boundTo(PortMode mode) {
+      return new Undecided(subject, cause, why, designed, proofs, design, Optional.of(mode));
+    }
+
     /** Kinds of gap: the wide ones are reported once for the switch, not at every port. */
     public enum Cause {
       /** A line of the port itself, or the lack of its base. */
       OWN,
-      /** The text is a script, in which an absent line is no default. */
-      SCRIPT,
+      /** The text as a whole: a script, in which an absent line is no default, or a lost header. */
+      TEXT,
       /** The text is cut short. */
       CUT,
       /** The VLAN list of the switch is not in the text. */

@@ -73,7 +73,7 @@ public record PortCase(
 
   /** The outcome of a setting that the text leaves open. */
   public Undecided undecided(Setting<?> setting, String designed, Position design) {
-    return new Undecided(
+    return Undecided.of(
         subject(),
         cause(setting),
         setting.reason().orElse("the text does not tell"),
@@ -93,7 +93,7 @@ public record PortCase(
         && (lines.isEmpty() || lines.stream().anyMatch(line -> line >= cut.get().line()))) {
       return Undecided.Cause.CUT;
     }
-    return at.settings().script() && lines.isEmpty() ? Undecided.Cause.SCRIPT : Undecided.Cause.OWN;
+    return at.settings().script() && lines.isEmpty() ? Undecided.Cause.TEXT : Undecided.Cause.OWN;
   }
 
   /** The setting under a key; only where the text opens the port. */

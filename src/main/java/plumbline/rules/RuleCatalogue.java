@@ -6,7 +6,26 @@ import java.util.Optional;
 /** Every rule of the program: a literal list, sorted by id. */
 public final class RuleCatalogue {
   /** All rules. */
-  public static final List<Rule> ALL = List.of();
+  public static final List<Rule> ALL =
+      List.of(
+          new AccessVlanDiffers(),
+          new ConfigMissing(),
+          new ConfigTruncated(),
+          new ConfigUnreadable(),
+          new FastStartMissing(),
+          new FastStartWithoutEffect(),
+          new ModeDiffers(),
+          new NativeVlanDiffers(),
+          new NativeVlanInUse(),
+          new NegotiationOpen(),
+          new PortAbsent(),
+          new PortShut(),
+          new StatementUnknown(),
+          new SwitchUnknown(),
+          new TaggedVlanExtra(),
+          new TaggedVlanMissing(),
+          new VlanDatabaseUnknown(),
+          new VlanNotCreated());
 
   private RuleCatalogue() {}
 

@@ -1,6 +1,7 @@
 package plumbline.rules;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plumbline.design.Design;
@@ -58,6 +59,39 @@ final class Words {
   /** {@code is} or {@code are}. */
   static String are(int count) {
     return count == 1 ? "is" : "are";
+  }
+
+  /** The object form of a number of things. */
+  static String them(int count) {
+    return count == 1 ? "it" : "them";
+  }
+
+  /** {@code 1 port}, {@code 2 ports}. */
+  static String count(int count, String what) {
+    return count + " " + what + (count == 1 ? "" : "s");
+  }
+
+  /** The same with a capital first letter, for the head of a sentence. */
+  static String capital(String words) {
+    return words.isEmpty()
+        ? words
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  /** {@code native VLAN office (250)}, or {@code native VLAN 7} where none is declared. */
+  static String role(String role, Design design, VlanId vlan) {
+    return role + " VLAN " + design.vlan(vlan).map(DesignVlan::toString).orElse(vlan.toString());
+  }
+
+  /** The host of a host's port. */
+  static String host(DesignPort port) {
+    int blank = port.subject().lastIndexOf(' ');
+    return blank < 0 ? port.subject() : port.subject().substring(0, blank);
+  }
+
+  /** The name of a host's port. */
+  static String hostPort(DesignPort port) {
+    return port.subject().substring(port.subject().lastIndexOf(' ') + 1);
   }
 
   /** What is behind a port, as the object of a sentence. */
