@@ -1,0 +1,2 @@
+/** Words for messages; imports nothing of the project. */
+package plumbline.text;
