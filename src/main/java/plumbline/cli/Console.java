@@ -40,7 +40,7 @@ final class Console {
     return in;
   }
 
-  /** Standard output, in UTF-8; failures are kept for {@link #close()}. */
+  /** Standard output, in UTF-8; failures are kept for {@link #close(int)}. */
   PrintWriter out() {
     return out;
   }

@@ -41,7 +41,8 @@ final class DemoFiles {
     for (String name : names()) {
       Path file = folder.resolve(name);
       if (Files.exists(file)
-          && !(Files.isRegularFile(file) && Arrays.equals(Files.readAllBytes(file), content(name)))) {
+          && !(Files.isRegularFile(file)
+              && Arrays.equals(Files.readAllBytes(file), content(name)))) {
         return Optional.of(file);
       }
     }

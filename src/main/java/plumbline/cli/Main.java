@@ -73,8 +73,7 @@ public final class Main {
     line.setOut(console.out());
     line.setErr(console.err());
     line.setParameterExceptionHandler((error, args) -> Usage.report(console, error));
-    line.setExecutionExceptionHandler(
-        (bug, command, parsed) -> Bugs.report(console, bug, debug));
+    line.setExecutionExceptionHandler((bug, command, parsed) -> Bugs.report(console, bug, debug));
     return line;
   }
 }

@@ -50,7 +50,9 @@ final class Pipe extends OutputStream {
 
   /** Whether the reader went away, which is no fault; the launcher fixes the message's language. */
   boolean isClosedByReader() {
-    return failure.filter(words -> words.toLowerCase(Locale.ROOT).contains("broken pipe")).isPresent();
+    return failure
+        .filter(words -> words.toLowerCase(Locale.ROOT).contains("broken pipe"))
+        .isPresent();
   }
 
   @FunctionalInterface

@@ -79,7 +79,8 @@ final class ReportFiles {
     Map<String, String> contents = new TreeMap<>();
     int status = Status.DONE;
     for (Path file : files) {
-      String ending = forms.keySet().stream().filter(file.toString()::endsWith).findFirst().orElseThrow();
+      String ending =
+          forms.keySet().stream().filter(file.toString()::endsWith).findFirst().orElseThrow();
       String content = contents.computeIfAbsent(ending, form -> forms.get(form).get());
       try {
         replace(file, content.getBytes(StandardCharsets.UTF_8));

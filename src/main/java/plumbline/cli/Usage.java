@@ -12,8 +12,7 @@ final class Usage {
   static int report(Console console, ParameterException error) {
     CommandLine command = error.getCommandLine();
     console.complainAsProgram(decapitalised(error.getMessage()));
-    console.complainAsProgram(
-        "see " + command.getCommandSpec().qualifiedName() + " --help");
+    console.complainAsProgram("see " + command.getCommandSpec().qualifiedName() + " --help");
     return Status.USAGE;
   }
 

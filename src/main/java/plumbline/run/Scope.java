@@ -127,7 +127,9 @@ final class Scope {
   static Optional<DesignSwitch> switchOf(Design design, SwitchSettings settings) {
     Optional<DesignSwitch> byHostname = find(design, settings.name(), DesignSwitch::hostname);
     boolean says = settings.hostname().value().isPresent();
-    return says ? byHostname : byHostname.or(() -> find(design, settings.name(), DesignSwitch::name));
+    return says
+        ? byHostname
+        : byHostname.or(() -> find(design, settings.name(), DesignSwitch::name));
   }
 
   private Optional<DesignSwitch> named(String stem) {
