@@ -14,8 +14,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plumbline.finding.Finding;
 import plumbline.port.PortName;
+import plumbline.rules.Outcome;
 import plumbline.rules.Outcome.Candidate;
 import plumbline.rules.Outcome.Undecided;
+import plumbline.rules.Outcome.Undecided.Cause;
 import plumbline.rules.Subject;
 import plumbline.setting.PortMode;
 
@@ -32,6 +34,9 @@ public final class Judge {
       Map.of(
           "native-vlan-in-use", Set.of("native-vlan-differs"),
           "access-vlan-differs", Set.of("native-vlan-in-use"));
+
+  /** The rules that speak of a mode that is wrong or open. */
+  private static final Set<String> MODE_RULES = Set.of("mode-differs", "negotiation-open");
 
   private static final Comparator<Finding> ORDER =
       Comparator.comparing(Finding::switchName)
@@ -124,7 +129,20 @@ public final class Judge {
             .filter(one -> one.outcome() instanceof Candidate)
             .flatMap(one -> SPEAKS_FOR.getOrDefault(one.rule().id(), Set.of()).stream())
             .collect(Collectors.toSet());
-    return port.stream().filter(one -> !superfluous.contains(one.rule().id())).toList();
+    boolean modeSpeaks =
+        port.stream()
+            .anyMatch(
+                one ->
+                    MODE_RULES.contains(one.rule().id())
+                        && !(one.outcome() instanceof Outcome.Conforms));
+    return port.stream()
+        .filter(one -> !superfluous.contains(one.rule().id()))
+        .filter(one -> !(modeSpeaks && isModeGap(one)))
+        .toList();
+  }
+
+  private static boolean isModeGap(Spoken one) {
+    return one.outcome() instanceof Undecided open && open.cause() == Cause.MODE;
   }
 
   /** The finding that stands for its port, with what else differs there in words. */

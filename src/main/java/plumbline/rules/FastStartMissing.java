@@ -7,6 +7,7 @@ import plumbline.finding.Severity;
 import plumbline.rules.Outcome.Candidate;
 import plumbline.setting.Effect;
 import plumbline.setting.Keys;
+import plumbline.setting.PortMode;
 import plumbline.setting.Setting;
 
 /** An edge port that waits for spanning tree as if a bridge were behind it. */
@@ -34,7 +35,10 @@ final class FastStartMissing implements PortRule {
     Setting<Effect> setting = port.get(Keys.FAST_START);
     String designed = "edge fast-start";
     if (!setting.isDecided()) {
-      outcomes.add(port.undecided(setting, designed, wish.get().at()));
+      Setting<PortMode> mode = port.get(Keys.MODE);
+      boolean openMode = mode.value().isEmpty() || mode.is(PortMode.NEGOTIATED);
+      Outcome.Undecided open = port.undecided(setting, designed, wish.get().at());
+      outcomes.add(openMode ? open.because(Outcome.Undecided.Cause.MODE) : open);
     } else if (setting.is(Effect.ON)) {
       outcomes.conforms(port.subject());
     } else if (!setting.is(Effect.WITHOUT_EFFECT)) {

@@ -210,6 +210,13 @@ public sealed interface Outcome {
       return new Undecided(subject, cause, why, designed, proofs, design, Optional.empty());
     }
 
+    /** The same gap of another kind, unless the text as a whole leaves it open anyway. */
+    public Undecided because(Cause other) {
+      return cause == Cause.OWN
+          ? new Undecided(subject, other, why, designed, proofs, design, needsMode)
+          : this;
+    }
+
     /** The same, about a setting that has an effect in this mode only. */
     public Undecided boundTo(PortMode mode) {
       return new Undecided(subject, cause, why, designed, proofs, design, Optional.of(mode));
@@ -219,6 +226,8 @@ public sealed interface Outcome {
     public enum Cause {
       /** A line of the port itself, or the lack of its base. */
       OWN,
+      /** The port's mode is open, which decides it; the rules about modes report that. */
+      MODE,
       /** The text as a whole: a script, in which an absent line is no default, or a lost header. */
       TEXT,
       /** The text is cut short. */
