@@ -13,6 +13,11 @@ import plumbline.syntax.SwitchSplitter.Part;
 public final class ConfigReader {
   private final StatementSource source;
 
+  /** A reader that gives each statement to the grammar. */
+  public ConfigReader(StatementParser parser) {
+    this((StatementSource) parser);
+  }
+
   /** A reader whose statements mean what {@code source} says. */
   ConfigReader(StatementSource source) {
     this.source = Objects.requireNonNull(source);

@@ -152,7 +152,7 @@ final class Views {
             new TreeMap<>(),
             new TreeMap<>(),
             new SpanningTree.Region(
-                Setting.absent(STANDARD), Setting.absent(STANDARD), new TreeMap<>())),
+                Setting.absent(STANDARD), Setting.absent(STANDARD), new TreeMap<>(), Optional.empty())),
         Setting.known(true, line(6, "ip routing")),
         List.of(),
         2,
@@ -181,7 +181,8 @@ final class Views {
                 Setting.known("192.0.2.1", line(152, "vrrp 210 ip 192.0.2.1")),
                 Setting.known(110, line(153, "vrrp 210 priority 110")),
                 Setting.known(true, STANDARD),
-                false)));
+                false)),
+        Setting.known(true, STANDARD));
   }
 
   private static PortSettings trunk() {
