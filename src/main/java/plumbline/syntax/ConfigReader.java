@@ -13,6 +13,7 @@ import plumbline.syntax.SwitchSplitter.Part;
 public final class ConfigReader {
   private final StatementSource source;
 
+<<<<<<< HEAD
   /** A reader that gives each statement to the grammar. */
   public ConfigReader(StatementParser parser) {
     this((StatementSource) parser);
@@ -21,6 +22,11 @@ public final class ConfigReader {
   /** A reader whose statements mean what {@code source} says. */
   ConfigReader(StatementSource source) {
     this.source = Objects.requireNonNull(source);
+=======
+  /** A reader whose statements mean what the grammar says. */
+  public ConfigReader(StatementParser parser) {
+    this.source = Objects.requireNonNull(parser);
+>>>>>>> cutter
   }
 
   /**
