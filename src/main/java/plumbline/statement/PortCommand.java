@@ -156,11 +156,17 @@ public sealed interface PortCommand extends Command {
   /** Port priority, 0..240. */
   record TreePortPriority(TreeScope scope, Optional<Integer> priority) implements PortCommand {}
 
+  /** Spanning tree of one port; with {@link Form#NO} off: the port then drops BPDUs. */
+  record TreeOnPort() implements PortCommand {}
+
   /** Link type: {@code point-to-point}, {@code shared} or {@code auto}. */
   record LinkType(Optional<String> type) implements PortCommand {}
 
   /** Membership of a bundle; without a mode, static. */
   record ChannelGroup(Optional<Integer> id, Optional<Bundle.Mode> mode) implements PortCommand {}
+
+  /** How a bundle forms, in dialects that say so inside the bundle and not at its members. */
+  record BundleMode(Optional<Bundle.Mode> mode) implements PortCommand {}
 
   /** Members that a bundle needs. */
   record MinLinks(Optional<Integer> count) implements PortCommand {}

@@ -1,2 +1,2 @@
-/** Words for messages; imports nothing of the project. */
+/** Words, widths and lines of text as people read them; imports nothing of the project. */
 package plumbline.text;

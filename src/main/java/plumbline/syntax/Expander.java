@@ -1,0 +1,192 @@
+package plumbline.syntax;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.antlr.v4.runtime.CharStreams;
+import org.antlr.v4.runtime.Token;
+import plumbline.statement.Context;
+
+/**
+ * Writes the keywords of a statement in full. At each word the grammar says which keywords can
+ * stand there: an exact match wins, else a prefix of one only, else the word is an operand. Drops
+ * comments that trail a statement and what a web page left at its end.
+ */
+final class Expander {
+  /** A request for help, left in a capture: never an operand. */
+  private static final String HOLE = "?";
+
+  private static final List<String> PAGE_BREAKS = List.of("<br>", "<br/>", "<br />");
+
+  private final Keywords allKeywords;
+
+  Expander(Keywords allKeywords) {
+    this.allKeywords = allKeywords;
+  }
+
+  /**
+   * What became of a statement's text.
+   *
+   * @param text keywords in full, operands as written, blanks single; as far as it fits
+   * @param source the same words as written
+   * @param prefix {@code no}, {@code default} or empty
+   * @param firstWord the first word behind the prefix, as written; may be empty
+   * @param keywords the keywords in full that lead the statement up to its first operand
+   * @param more whether anything follows them
+   * @param fits whether the grammar takes the whole text
+   */
+  record Expansion(
+      String text,
+      String source,
+      String prefix,
+      String firstWord,
+      List<String> keywords,
+      boolean more,
+      boolean fits) {}
+
+  /** The statement without line ends and without what a web page left at its end. */
+  static String clean(String raw) {
+    String line = raw.replace('\n', ' ').replace('\r', ' ').strip();
+    for (String mark : PAGE_BREAKS) {
+      int at = line.length() - mark.length();
+      if (at >= 0 && line.regionMatches(true, at, mark, 0, mark.length())) {
+        return line.substring(0, at).strip();
+      }
+    }
+    return line;
+  }
+
+  Expansion expand(Context context, String statement) {
+    return new Walk(allKeywords.start(context), statement).toEnd();
+  }
+
+  /** One walk over one statement. */
+  private final class Walk {
+    private final String statement;
+    private final StringBuilder text = new StringBuilder();
+    private final StringBuilder source = new StringBuilder();
+    private final List<String> keywords = new ArrayList<>();
+    private Keywords.Node node;
+    private String prefix = "";
+    private String firstWord = "";
+    private boolean leading = true;
+    private boolean more;
+
+    Walk(Keywords.Node start, String statement) {
+      this.node = start;
+      this.statement = statement;
+    }
+
+    Expansion toEnd() {
+      int at = 0;
+      boolean fits = true;
+      while (fits && at < statement.length()) {
+        int end = endOfWord(at);
+        String word = statement.substring(at, end);
+        if (isComment(word) && !source.isEmpty()) {
+          break;
+        }
+        int rest = startOfWord(end);
+        int type = step(word);
+        fits = type != Token.INVALID_TYPE;
+        if (fits && allKeywords.opensFreeText(type) && rest < statement.length()) {
+          fits = stepText(statement.substring(rest));
+          rest = statement.length();
+        }
+        at = rest;
+      }
+      return new Expansion(
+          text.toString(),
+          source.toString(),
+          prefix,
+          firstWord,
+          keywords,
+          more,
+          fits && node.canEnd());
+    }
+
+    /** Takes one word; the type of its last token, or the invalid type if it does not fit. */
+    private int step(String word) {
+      int type = node.keyword(word.toLowerCase(Locale.ROOT));
+      boolean first = text.isEmpty();
+      if (first && (type == SwitchConfigLexer.NO || type == SwitchConfigLexer.DEFAULT)) {
+        prefix = allKeywords.literal(type);
+      } else if (firstWord.isEmpty()) {
+        firstWord = word;
+      }
+      if (type == Token.INVALID_TYPE) {
+        return stepOperand(word);
+      }
+      node = node.after(type);
+      append(allKeywords.literal(type), word);
+      if (leading && !(first && !prefix.isEmpty())) {
+        keywords.add(allKeywords.literal(type));
+      }
+      more |= !leading;
+      return type;
+    }
+
+    private int stepOperand(String word) {
+      int last = Token.INVALID_TYPE;
+      SwitchConfigLexer lexer = new SwitchConfigLexer(CharStreams.fromString(word));
+      lexer.removeErrorListeners();
+      for (Token token = lexer.nextToken();
+          token.getType() != Token.EOF;
+          token = lexer.nextToken()) {
+        last = token.getType();
+        if (!node.takes(last)) {
+          return Token.INVALID_TYPE;
+        }
+        node = node.after(last);
+      }
+      leading = false;
+      more = true;
+      append(word, word);
+      return last;
+    }
+
+    private boolean stepText(String freeText) {
+      if (freeText.equals(HOLE) || !node.takes(SwitchConfigLexer.TEXT)) {
+        return false;
+      }
+      node = node.after(SwitchConfigLexer.TEXT);
+      leading = false;
+      more = true;
+      append(freeText, freeText);
+      return true;
+    }
+
+    private void append(String full, String written) {
+      if (!text.isEmpty()) {
+        text.append(' ');
+        source.append(' ');
+      }
+      text.append(full);
+      source.append(written);
+    }
+
+    private int endOfWord(int from) {
+      int at = from;
+      while (at < statement.length() && !isBlank(statement.charAt(at))) {
+        at++;
+      }
+      return at;
+    }
+
+    private int startOfWord(int from) {
+      int at = from;
+      while (at < statement.length() && isBlank(statement.charAt(at))) {
+        at++;
+      }
+      return at;
+    }
+  }
+
+  private static boolean isBlank(char c) {
+    return c == ' ' || c == '\t';
+  }
+
+  private static boolean isComment(String word) {
+    return word.charAt(0) == '!' || word.charAt(0) == '#';
+  }
+}

@@ -1,0 +1,188 @@
+package plumbline.syntax;
+
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import org.antlr.v4.runtime.BailErrorStrategy;
+import org.antlr.v4.runtime.CharStreams;
+import org.antlr.v4.runtime.CommonTokenStream;
+import org.antlr.v4.runtime.ParserRuleContext;
+import org.antlr.v4.runtime.atn.PredictionMode;
+import org.antlr.v4.runtime.misc.ParseCancellationException;
+import plumbline.statement.Command;
+import plumbline.statement.Context;
+import plumbline.statement.Form;
+import plumbline.statement.Meaning;
+import plumbline.statement.PortCommand.Redundancy;
+import plumbline.statement.SwitchCommand;
+import plumbline.text.Secrets;
+
+/**
+ * Reads single statements. Each distinct text of a context goes through the grammar once; its
+ * meaning is then shared. Safe for use by several threads.
+ *
+ * <p>How the grammar is used: {@link Expander} writes keywords in full, led by {@link Keywords},
+ * which reads off the generated parser what can stand where; the generated parser takes the result;
+ * the builders of this package, one for each block of the grammar, make commands of its trees;
+ * {@link Printer} is their inverse. A statement that the grammar does not take, or that has an
+ * operand missing or out of range, is unknown: never guessed.
+ */
+public final class StatementParser {
+  /** Longer texts are rare and not worth keeping. */
+  private static final int LONGEST_SHARED = 400;
+
+  /** Longer than a list of all VLANs one by one: no statement, but data. */
+  private static final int LONGEST_STATEMENT = 32_768;
+
+  private static final Set<String> EXITS = Set.of("exit", "quit");
+  private static final String OMISSION = " ...";
+
+  private final Keywords allKeywords = new Keywords();
+  private final Expander expander = new Expander(allKeywords);
+  private final Map<Context, Map<String, Meaning>> shared = new EnumMap<>(Context.class);
+
+  /** A parser without any statement read yet. */
+  public StatementParser() {
+    for (Context context : Context.values()) {
+      shared.put(context, new ConcurrentHashMap<>());
+    }
+  }
+
+  /**
+   * What one statement says.
+   *
+   * @param text the statement without prompt and line end; blanks and case are free
+   * @return never fails: what the grammar does not take is {@link Command.Unknown}
+   */
+  public Meaning read(Context context, String text) {
+    Map<String, Meaning> known = shared.get(context);
+    Meaning meaning = known.get(text);
+    if (meaning == null) {
+      meaning = parse(context, Expander.clean(text));
+      if (text.length() <= LONGEST_SHARED) {
+        Meaning earlier = known.putIfAbsent(text, meaning);
+        return earlier == null ? meaning : earlier;
+      }
+    }
+    return meaning;
+  }
+
+  /**
+   * Says whether a statement that begins with this word can be known in this context: the filter in
+   * front of {@link #read}, computed from the grammar. True for every prefix of a keyword that can
+   * begin a statement, and of {@code no} and {@code default}, in any case.
+   */
+  public boolean mayStart(Context context, String firstWord) {
+    String word = Expander.clean(firstWord).toLowerCase(Locale.ROOT);
+    if (context == Context.OTHER) {
+      return EXITS.contains(word) || word.equals("end");
+    }
+    return !word.isEmpty() && allKeywords.start(context).begins(word);
+  }
+
+  /**
+   * The canonical text of a meaning, keywords in full: reading it again in the same context gives
+   * an equal form and command.
+   */
+  public String print(Meaning meaning) {
+    return Printer.print(meaning);
+  }
+
+  private Meaning parse(Context context, String statement) {
+    if (context == Context.OTHER) {
+      return other(statement);
+    }
+    Expander.Expansion expansion = expander.expand(context, statement);
+    if (statement.length() > LONGEST_STATEMENT) {
+      return unknown(expansion);
+    }
+    return tree(context, expansion)
+        .flatMap(StatementBuilder::build)
+        .map(built -> new Meaning(built.form(), built.command(), quote(built.command(), expansion)))
+        .orElseGet(() -> unknown(expansion));
+  }
+
+  /** Inside a block that nobody reads, only its end is of interest. */
+  private static Meaning other(String statement) {
+    int end = statement.indexOf(' ');
+    String word = Secrets.mask(end < 0 ? statement : statement.substring(0, end));
+    String lower = word.toLowerCase(Locale.ROOT);
+    if (EXITS.contains(lower)) {
+      return new Meaning(Form.SET, new Command.Exit(), word);
+    }
+    if (lower.equals("end")) {
+      return new Meaning(Form.SET, new Command.End(), word);
+    }
+    return new Meaning(Form.SET, new Command.Harmless(lower), lower);
+  }
+
+  private static Meaning unknown(Expander.Expansion expansion) {
+    String firstWord = Secrets.mask(expansion.firstWord());
+    return new Meaning(
+        form(expansion),
+        new Command.Unknown(firstWord, expansion.keywords()),
+        (form(expansion).prefix() + firstWord).strip());
+  }
+
+  private static Form form(Expander.Expansion expansion) {
+    return switch (expansion.prefix()) {
+      case "no" -> Form.NO;
+      case "default" -> Form.DEFAULT;
+      default -> Form.SET;
+    };
+  }
+
+  /**
+   * The statement as reports may show it. What has no bearing may hold anything, so that only its
+   * keywords are shown.
+   */
+  private static String quote(Command command, Expander.Expansion expansion) {
+    if (command instanceof Command.Harmless || command instanceof SwitchCommand.OtherBlock) {
+      String keywords = String.join(" ", expansion.keywords());
+      return form(expansion).prefix() + keywords + (expansion.more() ? OMISSION : "");
+    }
+    if (command instanceof Redundancy line && line.attribute() == Redundancy.Attribute.OTHER) {
+      return Printer.print(new Meaning(form(expansion), line, ""));
+    }
+    return Secrets.mask(expansion.source());
+  }
+
+  private static Optional<ParserRuleContext> tree(Context context, Expander.Expansion expansion) {
+    if (!expansion.fits()) {
+      return Optional.empty();
+    }
+    SwitchConfigLexer lexer = new SwitchConfigLexer(CharStreams.fromString(expansion.text()));
+    lexer.removeErrorListeners();
+    SwitchConfigParser parser = new SwitchConfigParser(new CommonTokenStream(lexer));
+    parser.removeErrorListeners();
+    parser.setErrorHandler(new BailErrorStrategy());
+    // Prediction without the surrounding rules is fast and nearly always right; else once more.
+    return entry(parser, context, PredictionMode.SLL)
+        .or(() -> entry(parser, context, PredictionMode.LL));
+  }
+
+  private static Optional<ParserRuleContext> entry(
+      SwitchConfigParser parser, Context context, PredictionMode mode) {
+    parser.reset();
+    parser.getInterpreter().setPredictionMode(mode);
+    try {
+      return Optional.of(entry(parser, context));
+    } catch (ParseCancellationException | StackOverflowError e) {
+      return Optional.empty();
+    }
+  }
+
+  private static ParserRuleContext entry(SwitchConfigParser parser, Context context) {
+    return switch (context) {
+      case TOP -> parser.topStatement();
+      case PORT -> parser.portStatement();
+      case VLAN -> parser.vlanStatement();
+      case VLAN_DATABASE -> parser.vlanDatabaseStatement();
+      case MST -> parser.mstStatement();
+      case OTHER -> throw new IllegalArgumentException("no grammar for " + context);
+    };
+  }
+}
