@@ -1,0 +1,79 @@
+package plumbline.syntax;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import plumbline.statement.SwitchText;
+import plumbline.syntax.SwitchSplitter.Part;
+
+/**
+ * Cuts the text of one file into its switches and their statements. Thread-safe; holds nothing of
+ * the texts it reads.
+ */
+public final class ConfigReader {
+  private final StatementSource source;
+
+  /** A reader whose statements mean what {@code source} says. */
+  ConfigReader(StatementSource source) {
+    this.source = Objects.requireNonNull(source);
+  }
+
+  /**
+   * Reads a file's decoded text; never throws.
+   *
+   * @param file path as typed
+   * @param stem the file's name without folder and extension
+   * @param text all of it
+   * @return the switches in order, at least one; together their lines are the file's
+   */
+  public List<SwitchText> read(String file, String stem, String text) {
+    LineScan scan = new LineScan(new CleanLines(new Lines(text)), source);
+    List<Part> parts = SwitchSplitter.split(scan);
+    List<SwitchText> switches = new ArrayList<>();
+    for (Part part : parts) {
+      if (parts.size() > 1 && !part.named()) {
+        nameByPrompt(scan, part);
+      }
+      switches.add(read(file, stem, scan, part));
+    }
+    return switches;
+  }
+
+  /** Of several switches in one file the file's name can name none; their prompts do. */
+  private static void nameByPrompt(LineScan scan, Part part) {
+    for (int line = part.first(); line < part.end() && part.host().isPresent(); line++) {
+      if (scan.kind(line) == LineKind.NOISE && scan.prompt(line).isPresent()) {
+        scan.name(line, part.host().get());
+        return;
+      }
+    }
+  }
+
+  private SwitchText read(String file, String stem, LineScan scan, Part part) {
+    TextFacts facts = new TextFacts(scan, part);
+    Cutter.Cut cut = Cutter.cut(scan, part, new Reader(source), facts.flat());
+    Lines lines = scan.lines().lines();
+    return new SwitchText(
+        file,
+        stem,
+        lines.number(part.first()),
+        lines.number(part.end() - 1),
+        cut.statements(),
+        facts.script(),
+        facts.truncation(cut),
+        times(scan, part));
+  }
+
+  private static SwitchText.Times times(LineScan scan, Part part) {
+    HeaderTimes times = new HeaderTimes();
+    for (int line = part.first(); line < part.end(); line++) {
+      LineKind kind = scan.kind(line);
+      if (kind == LineKind.COMMENT) {
+        times.comment(scan.statement(line));
+      } else if (kind == LineKind.STATEMENT && Shapes.isPortHeader(scan.statement(line))) {
+        break;
+      }
+    }
+    return times.times();
+  }
+}

@@ -1,0 +1,315 @@
+package plumbline.syntax;
+
+import java.util.List;
+import java.util.Optional;
+import plumbline.statement.Command;
+import plumbline.statement.Context;
+import plumbline.statement.Meaning;
+import plumbline.statement.Statement;
+import plumbline.statement.SwitchCommand;
+import plumbline.syntax.SwitchSplitter.Part;
+
+/**
+ * Cuts the lines of one switch into statements and tells the block of each: by indentation, and by
+ * what a statement can belong to where there is none.
+ */
+final class Cutter {
+  private final LineScan scan;
+  private final CleanLines lines;
+  private final Reader reader;
+  private final boolean flat;
+  private final StatementList out;
+  private Block block = Block.top();
+  private Block left = Block.top();
+  private int lastStatement = -1;
+  private boolean afterLog;
+
+  private Cutter(LineScan scan, Reader reader, boolean flat) {
+    this.scan = scan;
+    this.lines = scan.lines();
+    this.reader = reader;
+    this.flat = flat;
+    this.out = new StatementList(lines.lines());
+  }
+
+  /**
+   * The statements of one switch.
+   *
+   * @param statements in order; every line is in exactly one
+   * @param openLine header of the block that the text stops in; else its last statement
+   */
+  record Cut(List<Statement> statements, int openLine) {}
+
+  /** Cuts one part; {@code flat} where indentation tells nothing in it. */
+  static Cut cut(LineScan scan, Part part, Reader reader, boolean flat) {
+    Cutter cutter = new Cutter(scan, reader, flat);
+    for (int line = part.first(); line < part.end(); line++) {
+      cutter.take(line);
+    }
+    int open = cutter.block.isOpen() ? cutter.block.line() : part.end() - 1;
+    return new Cut(cutter.out.toList(), open);
+  }
+
+  private void take(int line) {
+    LineKind kind = scan.kind(line);
+    switch (kind) {
+      case STATEMENT -> statement(line);
+      case GARBLED -> garbled(line);
+      case NAME -> {
+        String name = "hostname " + scan.name(line);
+        out.add(reader.read(Context.TOP, name), Context.TOP, line, lines.column(line, 0));
+      }
+      case COMMENT -> {
+        block.comment(lines.indent(line));
+        out.layout(kind.layout(), block.context(), line);
+      }
+      case BLANK, BANNER, BLOB, NOISE, LOG -> out.layout(kind.layout(), block.context(), line);
+    }
+    if (kind != LineKind.BLANK) {
+      afterLog = kind == LineKind.LOG || kind == LineKind.GARBLED;
+    }
+  }
+
+  private void statement(int line) {
+    String text = scan.statement(line);
+    int indent = lines.indent(line);
+    Optional<Prompt> prompt = scan.prompt(line).filter(Prompt::takesStatements);
+    if (afterLog && isFragment(text, indent)) {
+      fragment(line, text);
+    } else if (prompt.isPresent()) {
+      prompted(line, text, prompt.get().context());
+    } else if (block.isTop()) {
+      outside(line, text, indent);
+    } else if (lines.unsureIndent(line)) {
+      byKnowledge(line, text, block.indent(), true);
+    } else if (indent > block.indent()) {
+      block.deeper();
+      inside(line, text, indent);
+    } else if (block.isIndented()) {
+      leave(line, text, indent);
+    } else {
+      byKnowledge(line, text, indent, flat);
+    }
+  }
+
+  private void emit(Meaning meaning, Context context, int line) {
+    out.add(meaning, context, line, scan.column(line));
+    lastStatement = out.size() - 1;
+  }
+
+  private void unread(int line) {
+    out.unread(block.unread(), line, scan.column(line));
+    lastStatement = out.size() - 1;
+  }
+
+  /** Closes the block by a statement that stands beside it. */
+  private void leave(int line, String text, int indent) {
+    Meaning meaning = reader.read(Context.TOP, text);
+    if (meaning.command() instanceof Command.Exit) {
+      emit(meaning, block.context(), line);
+      left = block;
+      block = Block.top();
+      return;
+    }
+    block = Block.top();
+    outside(line, text, indent);
+  }
+
+  private void outside(int line, String text, int indent) {
+    Meaning meaning = reader.read(Context.TOP, text);
+    if (!left.isTop() && indent > left.indent() && Reader.isUnknown(meaning)) {
+      // The block was closed too early: this line is indented as its lines are.
+      block = left;
+      block.deeper();
+      inside(line, text, indent);
+      return;
+    }
+    left = Block.top();
+    emit(meaning, Context.TOP, line);
+    block = Reader.opened(meaning, indent, line);
+  }
+
+  /** A line deeper than the header of the open block. */
+  private void inside(int line, String text, int indent) {
+    Context context = block.context();
+    if (context == Context.OTHER) {
+      unread(line);
+      return;
+    }
+    if (block.isInGroup(indent)) {
+      emit(grouped(text), context, line);
+      return;
+    }
+    Meaning meaning = reader.read(context, text);
+    if (block.isBelowParent(indent)) {
+      belowParent(line, meaning);
+      return;
+    }
+    if (Reader.isUnknown(meaning)) {
+      Meaning top = reader.read(Context.TOP, text);
+      if (Reader.opensPorts(top) || top.command() instanceof Command.End) {
+        leave(line, text, indent);
+        return;
+      }
+    }
+    emit(meaning, context, line);
+    noteHeader(meaning, text, indent);
+  }
+
+  private void noteHeader(Meaning meaning, String text, int indent) {
+    Optional<String> group =
+        block.context() == Context.PORT ? Reader.groupHeader(text) : Optional.empty();
+    if (group.isPresent()) {
+      block.group(group.get(), indent);
+    } else if (Reader.isUnknown(meaning) || Reader.isHarmless(meaning)) {
+      block.parent(indent);
+    }
+  }
+
+  private Meaning grouped(String text) {
+    // "exit-vrrp" and the like only close the group.
+    return text.startsWith("exit")
+        ? reader.read(Context.TOP, "exit")
+        : reader.read(block.context(), Reader.joined(block.group(), text));
+  }
+
+  /** A line under a line that is not read: a fact here may be about something else. */
+  private void belowParent(int line, Meaning meaning) {
+    if (Reader.isUnknown(meaning) || Reader.isHarmless(meaning)) {
+      out.unread(StatementList.harmless(""), line, scan.column(line));
+      lastStatement = out.size() - 1;
+    } else {
+      emit(Reader.doubtful(meaning), block.context(), line);
+    }
+  }
+
+  /** A line no deeper than the header of a block that has no deeper line. */
+  private void byKnowledge(int line, String text, int indent, boolean pasted) {
+    Context context = block.context();
+    Meaning top = reader.read(Context.TOP, text);
+    if (top.command() instanceof Command.Exit || top.command() instanceof Command.End) {
+      leave(line, text, indent);
+      return;
+    }
+    if (context == Context.OTHER) {
+      if (pasted && !block.isWeak() && !Reader.isFact(top) && !isOtherHeader(top)) {
+        unread(line);
+      } else {
+        leave(line, text, indent);
+      }
+      return;
+    }
+    Meaning inner = reader.read(context, text);
+    if (Reader.isUnknown(inner)) {
+      unknownInside(line, text, indent, pasted, inner, top);
+      return;
+    }
+    boolean open = pasted || context == Context.VLAN_DATABASE || Reader.isUnknown(top);
+    if (open && !(Reader.isHarmless(inner) && Reader.isFact(top))) {
+      emit(inner, context, line);
+      noteGroup(text, indent);
+    } else {
+      leave(line, text, indent);
+    }
+  }
+
+  private void noteGroup(String text, int indent) {
+    if (block.context() == Context.PORT) {
+      Reader.groupHeader(text).ifPresent(group -> block.group(group, indent));
+    }
+  }
+
+  private static boolean isOtherHeader(Meaning top) {
+    return top.command() instanceof SwitchCommand.OtherBlock;
+  }
+
+  private void unknownInside(
+      int line, String text, int indent, boolean pasted, Meaning inner, Meaning top) {
+    if (pasted && !block.group().isEmpty()) {
+      Meaning grouped = reader.read(block.context(), Reader.joined(block.group(), text));
+      if (!Reader.isUnknown(grouped)) {
+        emit(grouped, block.context(), line);
+        return;
+      }
+    }
+    if (pasted && Reader.isUnknown(top) && !Reader.isLostHeader(top)) {
+      emit(inner, block.context(), line);
+    } else {
+      leave(line, text, indent);
+    }
+  }
+
+  /** A statement typed at a prompt, which shows the kind of block that is open. */
+  private void prompted(int line, String text, Context context) {
+    if (context == Context.TOP) {
+      left = Block.top();
+      block = Block.top();
+      outside(line, text, 0);
+    } else if (context == block.context()) {
+      byKnowledge(line, text, 0, true);
+    } else if (context == Context.OTHER) {
+      emit(StatementList.harmless(""), Context.OTHER, line);
+    } else if (Reader.isUnknown(reader.read(context, text))) {
+      leave(line, text, 0);
+    } else {
+      // The session began inside a block whose header is not in this text.
+      emit(Reader.doubtful(reader.read(context, text)), Context.TOP, line);
+    }
+  }
+
+  private void garbled(int line) {
+    String text = scan.statement(line);
+    Meaning top = reader.garbled(Context.TOP, text);
+    boolean header =
+        "interface"
+            .startsWith(
+                EndUserCommand.word(text, 0)
+                    .substring(0, Math.min(3, EndUserCommand.word(text, 0).length())));
+    boolean beside =
+        !block.isTop() && !flat && lines.indent(line) <= block.indent() && scan.column(line) == 1;
+    if (block.isTop() || beside || header || Reader.isLostHeader(top)) {
+      emit(top, Context.TOP, line);
+      block = Block.unread("", lines.indent(line), line);
+    } else if (block.context() == Context.OTHER) {
+      unread(line);
+    } else {
+      emit(reader.garbled(block.context(), text), block.context(), line);
+    }
+  }
+
+  /** Says whether a line is the rest of a statement that a log message cut in two. */
+  private boolean isFragment(String text, int indent) {
+    if (lastStatement < 0) {
+      return false;
+    }
+    if (!Character.isLetter(text.charAt(0))) {
+      return true;
+    }
+    return indent == 0
+        && !flat
+        && block.context() != Context.OTHER
+        && !isKnownStart(Context.TOP, text)
+        && !isKnownStart(block.context(), text);
+  }
+
+  private boolean isKnownStart(Context context, String text) {
+    return !(reader.read(context, text).command() instanceof Command.Unknown unknown)
+        || !unknown.understood().isEmpty();
+  }
+
+  private void fragment(int line, String text) {
+    Statement cut = out.get(lastStatement);
+    if (!Reader.isUnknown(cut.meaning()) && cut.context() != Context.OTHER) {
+      out.doubt(lastStatement, Reader.doubtful(cut.meaning()));
+      if (!block.isTop() && cut.line() == lines.lines().number(block.line())) {
+        block = Block.unread("", block.indent(), block.line());
+      }
+    }
+    Context context = block.context();
+    if (context == Context.OTHER) {
+      unread(line);
+    } else {
+      emit(reader.garbled(context, text), context, line);
+    }
+  }
+}

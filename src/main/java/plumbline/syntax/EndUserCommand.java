@@ -1,0 +1,116 @@
+package plumbline.syntax;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Commands of the exec level, which are no config: what they start tells whether the lines below
+ * are config text or other output.
+ */
+enum EndUserCommand {
+  /** Shows a whole config. */
+  SHOW_CONFIG,
+  /** Shows a part of a config: what is absent there is not a default. */
+  SHOW_PART,
+  /** Opens the config mode. */
+  CONFIGURE,
+  /** Opens the VLAN database, whose lines are config. */
+  VLAN_DATABASE,
+  /** Leaves no output that could be config. */
+  OTHER;
+
+  private static final List<String> WORDS =
+      List.of(
+          "show",
+          "enable",
+          "disable",
+          "exit",
+          "quit",
+          "logout",
+          "terminal",
+          "configure",
+          "copy",
+          "write",
+          "ping",
+          "traceroute",
+          "ssh",
+          "telnet",
+          "more",
+          "dir",
+          "do",
+          "clear",
+          "reload",
+          "end",
+          "vlan",
+          "admin",
+          "bash",
+          "no",
+          "debug",
+          "undebug",
+          "delete",
+          "erase");
+
+  /** Says whether a text looks like a command of the exec level. */
+  static boolean isOne(String command) {
+    String first = word(command, 0);
+    return first.length() >= 2 && WORDS.stream().anyMatch(word -> word.startsWith(first));
+  }
+
+  /** What a command at the exec level starts. */
+  static EndUserCommand of(String command) {
+    String verb = word(command, 0);
+    String object = word(command, 1);
+    String rest = word(command, 2);
+    if (isPrefix(verb, "show", 2) || verb.equals("do") || isPrefix(verb, "write", 2)) {
+      if (verb.equals("do")) {
+        return of(command.substring(command.indexOf(' ') + 1).strip());
+      }
+      boolean terminal = isPrefix(verb, "write", 2) && isPrefix(object, "terminal", 1);
+      if (terminal || (isPrefix(verb, "show", 2) && isConfig(object))) {
+        return isWhole(rest, command) ? SHOW_CONFIG : SHOW_PART;
+      }
+      return OTHER;
+    }
+    if (verb.equals("more") && object.contains("config")) {
+      return SHOW_CONFIG;
+    }
+    if (isPrefix(verb, "configure", 4) && (object.isEmpty() || isPrefix(object, "terminal", 1))) {
+      return CONFIGURE;
+    }
+    return verb.equals("vlan") && isPrefix(object, "database", 1) ? VLAN_DATABASE : OTHER;
+  }
+
+  private static boolean isConfig(String object) {
+    return isPrefix(object, "running-config", 2)
+        || isPrefix(object, "startup-config", 3)
+        || isPrefix(object, "configuration", 4);
+  }
+
+  private static boolean isWhole(String rest, String command) {
+    return rest.isEmpty()
+        || rest.equals("all")
+        || rest.equals("view")
+        || (rest.equals("|") && isPrefix(word(command, 3), "no-more", 2));
+  }
+
+  private static boolean isPrefix(String word, String whole, int least) {
+    return word.length() >= least && whole.startsWith(word);
+  }
+
+  /** A word of a line in lower case, counted from 0; empty where the line has fewer. */
+  static String word(String line, int index) {
+    int at = 0;
+    for (int n = 0; ; n++) {
+      while (at < line.length() && CleanLines.isBlank(line.charAt(at))) {
+        at++;
+      }
+      int begin = at;
+      while (at < line.length() && !CleanLines.isBlank(line.charAt(at))) {
+        at++;
+      }
+      if (n == index || begin == at) {
+        return line.substring(begin, at).toLowerCase(Locale.ROOT);
+      }
+    }
+  }
+}

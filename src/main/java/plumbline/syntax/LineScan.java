@@ -1,0 +1,393 @@
+package plumbline.syntax;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import plumbline.statement.Command;
+import plumbline.statement.Context;
+import plumbline.statement.SwitchCommand;
+
+/**
+ * Tells for every line of a capture whether it is a statement, and collects the marks by which
+ * switches are told apart. Knows no blocks.
+ */
+final class LineScan {
+  private enum State {
+    /** Lines are config. */
+    CONFIG,
+    /** Lines without prompt are answers of the switch, unless the grammar knows them. */
+    SESSION,
+    /** Lines are the output of another command. */
+    OUTPUT,
+    /** Lines are a table, up to the next blank one. */
+    TABLE,
+    /** The config has ended. */
+    ENDED
+  }
+
+  private static final List<String> REFUSALS =
+      List.of("% Invalid", "% Incomplete", "% Ambiguous", "% Unrecognized", "% Unknown");
+
+  private final CleanLines lines;
+  private final StatementSource source;
+  private final LineKind[] kinds;
+  private final Map<Integer, Prompt> prompts = new HashMap<>();
+  private final Map<Integer, Integer> skips = new HashMap<>();
+  private final Map<Integer, String> names = new HashMap<>();
+  private final List<Mark> marks = new ArrayList<>();
+  private State state = State.CONFIG;
+
+  LineScan(CleanLines lines, StatementSource source) {
+    this.lines = lines;
+    this.source = source;
+    this.kinds = new LineKind[lines.count()];
+    int line = 0;
+    while (line < kinds.length) {
+      line = scan(line);
+    }
+  }
+
+  private int scan(int line) {
+    if (lines.isEmpty(line)) {
+      kinds[line] = lines.paged(line) ? LineKind.NOISE : LineKind.BLANK;
+      state = state == State.TABLE ? State.CONFIG : state;
+      return line + 1;
+    }
+    String content = lines.content(line);
+    Optional<Prompt> prompt = Prompt.of(content);
+    if (prompt.isPresent()) {
+      return prompted(line, prompt.get());
+    }
+    if (state == State.OUTPUT || state == State.ENDED || state == State.TABLE) {
+      if (!beginsConfig(content)) {
+        return put(line, isComment(content) ? LineKind.COMMENT : LineKind.NOISE);
+      }
+      state = State.CONFIG;
+    }
+    int log = LogLine.mark(content);
+    return log >= 0 ? logged(line, content, log) : config(line, content);
+  }
+
+  private int put(int line, LineKind kind) {
+    kinds[line] = kind;
+    return line + 1;
+  }
+
+  private int mark(int line, Mark.Kind kind, String text) {
+    marks.add(new Mark(line, kind, text));
+    return put(line, LineKind.NOISE);
+  }
+
+  private int prompted(int line, Prompt prompt) {
+    boolean config = prompt.takesStatements();
+    marks.add(new Mark(line, config ? Mark.Kind.CONFIG_PROMPT : Mark.Kind.PROMPT, prompt.host()));
+    prompts.put(line, prompt);
+    String command = prompt.command();
+    kinds[line] = LineKind.NOISE;
+    if (line > 0
+        && kinds[line - 1] == LineKind.STATEMENT
+        && prompts.containsKey(line - 1)
+        && prompts.get(line - 1).isCompletedBy(prompt)) {
+      kinds[line - 1] = LineKind.NOISE;
+    }
+    if (command.isEmpty()) {
+      state = config ? State.SESSION : State.OUTPUT;
+      return line + 1;
+    }
+    skips.put(line, prompt.length());
+    if (isComment(command)) {
+      state = config ? State.SESSION : State.CONFIG;
+      return comment(line, command);
+    }
+    return config ? typed(line, command) : atExecLevel(line, command);
+  }
+
+  private int atExecLevel(int line, String command) {
+    EndUserCommand what = EndUserCommand.of(command);
+    state =
+        switch (what) {
+          case SHOW_CONFIG, SHOW_PART -> State.CONFIG;
+          case CONFIGURE, VLAN_DATABASE -> State.SESSION;
+          case OTHER -> State.OUTPUT;
+        };
+    switch (what) {
+      case SHOW_CONFIG -> mark(line, Mark.Kind.WHOLE_ECHO, "");
+      case SHOW_PART -> mark(line, Mark.Kind.PART_ECHO, "");
+      case CONFIGURE -> mark(line, Mark.Kind.CONFIGURE, "");
+      case VLAN_DATABASE -> kinds[line] = LineKind.STATEMENT;
+      case OTHER -> kinds[line] = LineKind.NOISE;
+    }
+    return line + 1;
+  }
+
+  private int typed(int line, String command) {
+    state = State.SESSION;
+    if (command.endsWith("?") || isNoStatement(command)) {
+      state = command.endsWith("?") ? State.OUTPUT : State.SESSION;
+      return line + 1;
+    }
+    if (command.equals("^Z")) {
+      state = State.ENDED;
+      return line + 1;
+    }
+    return statement(line, command);
+  }
+
+  /** A statement that the switch refused in the capture itself never took effect. */
+  private void refuse(int line, String content) {
+    if (content.charAt(0) != '%') {
+      return;
+    }
+    int above = line - 1;
+    while (above >= 0 && (lines.isEmpty(above) || lines.content(above).equals("^"))) {
+      above--;
+    }
+    boolean refused = REFUSALS.stream().anyMatch(text -> Shapes.startsWith(content, text));
+    if (refused && above >= 0 && prompts.containsKey(above)) {
+      kinds[above] = LineKind.NOISE;
+    }
+  }
+
+  private int logged(int line, String content, int log) {
+    if (!LogLine.isWhole(content, log)) {
+      return put(line, LineKind.GARBLED);
+    }
+    int joined = LogLine.joinedText(content);
+    if (joined >= 0) {
+      skips.put(line, joined);
+      return put(line, LineKind.GARBLED);
+    }
+    return put(line, LineKind.LOG);
+  }
+
+  private int config(int line, String content) {
+    if (isComment(content)) {
+      return comment(line, content);
+    }
+    if (Shapes.isPreamble(content)) {
+      Preamble preamble = Preamble.of(content);
+      preamble.bytes().ifPresent(n -> marks.add(new Mark(line, Mark.Kind.SIZE, "" + n)));
+      boolean ends = preamble.bytes().isPresent();
+      return mark(line, ends ? Mark.Kind.START_OF_ENDING : Mark.Kind.START, "");
+    }
+    if (isNoStatement(content)) {
+      refuse(line, content);
+      return put(line, LineKind.NOISE);
+    }
+    if (content.startsWith("config-file-header")) {
+      return headerOfBareName(line);
+    }
+    if (Shapes.isSeparator(content)) {
+      state = content.contains(" show running-config") ? State.CONFIG : State.OUTPUT;
+      return put(line, LineKind.NOISE);
+    }
+    int block = delimited(line, content);
+    if (block > line) {
+      return block;
+    }
+    if (lines.indent(line) == 0 && isTable(line, content)) {
+      state = State.TABLE;
+      return put(line, LineKind.NOISE);
+    }
+    if (EndUserCommand.of(content) == EndUserCommand.CONFIGURE) {
+      return mark(line, Mark.Kind.CONFIGURE, "");
+    }
+    if (state == State.SESSION && isUnknown(content)) {
+      return put(line, LineKind.NOISE);
+    }
+    return statement(line, content);
+  }
+
+  /** The line behind a banner or blob that opens here; the line itself where none does. */
+  private int delimited(int line, String content) {
+    int last = Banner.lastLine(lines, line, content);
+    if (last == Banner.NEVER) {
+      marks.add(new Mark(line, Mark.Kind.OPEN_BANNER, ""));
+      return put(line, LineKind.BANNER);
+    }
+    if (last >= 0) {
+      Arrays.fill(kinds, line, last + 1, LineKind.BANNER);
+      return last + 1;
+    }
+    Blob.Extent blob = Blob.at(lines, line, content);
+    if (blob.end() == 0) {
+      return line;
+    }
+    if (blob.first() > line) {
+      kinds[line] = LineKind.STATEMENT;
+    }
+    Arrays.fill(kinds, blob.first(), blob.end(), LineKind.BLOB);
+    if (!blob.closed()) {
+      marks.add(new Mark(blob.first(), Mark.Kind.OPEN_BLOB, ""));
+    }
+    return blob.end();
+  }
+
+  private int comment(int line, String content) {
+    if (content.length() > 1 && Shapes.isHeaderComment(content)) {
+      boolean ends = !content.contains("ommand: ") && !content.contains("done at");
+      marks.add(new Mark(line, ends ? Mark.Kind.START_OF_ENDING : Mark.Kind.START, ""));
+    }
+    return put(line, LineKind.COMMENT);
+  }
+
+  private int statement(int line, String content) {
+    kinds[line] = LineKind.STATEMENT;
+    switch (content.charAt(0)) {
+      case 'e', 'E' -> {
+        if (content.equalsIgnoreCase("end") && lines.indent(line) == 0) {
+          marks.add(new Mark(line, Mark.Kind.END, ""));
+          state = State.ENDED;
+        }
+      }
+      case 'v', 'V' -> {
+        if (Shapes.isVersion(content)) {
+          boolean ends = Shapes.isEndPrintingVersion(content);
+          marks.add(new Mark(line, ends ? Mark.Kind.START_OF_ENDING : Mark.Kind.START, ""));
+        }
+      }
+      case 'h', 'H', 's', 'S' -> {
+        if (lines.indent(line) == 0
+            && content.indexOf(' ') > 0
+            && source.mayStart(Context.TOP, EndUserCommand.word(content, 0))
+            && source.read(Context.TOP, content).command() instanceof SwitchCommand.Hostname name) {
+          name.name().ifPresent(text -> marks.add(new Mark(line, Mark.Kind.HOSTNAME, text)));
+        }
+      }
+      default -> {}
+    }
+    return line + 1;
+  }
+
+  /** One dialect's dump: a fixed word, the name on a bare line, versions, {@code @}. */
+  private int headerOfBareName(int line) {
+    marks.add(new Mark(line, Mark.Kind.START, ""));
+    kinds[line] = LineKind.NOISE;
+    int at = line + 1;
+    if (at < kinds.length && !lines.isEmpty(at) && lines.content(at).indexOf(' ') < 0) {
+      name(at, lines.content(at));
+      marks.add(new Mark(at, Mark.Kind.HOSTNAME, lines.content(at)));
+      at++;
+    }
+    while (at < kinds.length && !Shapes.isPortHeader(lines.content(at))) {
+      kinds[at] = LineKind.NOISE;
+      if (lines.content(at++).equals("@")) {
+        break;
+      }
+    }
+    return at;
+  }
+
+  private boolean isTable(int line, String content) {
+    if (Shapes.isTableHeader(content) || Shapes.isTableRule(content)) {
+      return true;
+    }
+    int below = line + 1;
+    return below < kinds.length
+        && !lines.isEmpty(below)
+        && lines.indent(below) == 0
+        && lines.content(below).charAt(0) == '-'
+        && Shapes.isTableRule(lines.content(below));
+  }
+
+  private boolean beginsConfig(String content) {
+    if (isComment(content)) {
+      return content.length() > 1 && Shapes.isHeaderComment(content);
+    }
+    if (Shapes.isPreamble(content)
+        || Shapes.isVersion(content)
+        || Shapes.isSeparator(content)
+        || content.startsWith("config-file-header")) {
+      return true;
+    }
+    if (EndUserCommand.word(content, 0).equals("hostname")
+        && EndUserCommand.word(content, 2).isEmpty()) {
+      return true;
+    }
+    if (state == State.ENDED) {
+      return EndUserCommand.of(content) == EndUserCommand.CONFIGURE;
+    }
+    return Shapes.isPortHeader(content) || Shapes.isVlanHeader(content);
+  }
+
+  private boolean isUnknown(String content) {
+    for (Context context : Context.values()) {
+      if (context != Context.OTHER
+          && !(source.read(context, content).command() instanceof Command.Unknown)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isComment(String content) {
+    char first = content.charAt(0);
+    return first == '!' || first == '#' || first == ';';
+  }
+
+  /** Says whether a line is an answer, an error or a command of the exec level. */
+  private static boolean isNoStatement(String content) {
+    char first = content.charAt(0);
+    if (first == '%' || first == '^') {
+      return true;
+    }
+    return switch (first) {
+      case 'd', 'D' -> Shapes.startsWith(content, "do ");
+      case 'E', 'e' -> Shapes.startsWith(content, "Enter configuration commands");
+      case 'w', 'W' ->
+          content.equalsIgnoreCase("wr")
+              || Shapes.startsWith(content, "wr mem")
+              || Shapes.startsWith(content, "write mem");
+      case 'c', 'C' -> Shapes.startsWith(content, "copy run");
+      case 'y', 'Y' -> content.equalsIgnoreCase("y") || content.equalsIgnoreCase("yes");
+      case '0', '1', '2', '3', '4', '5', '6', '7', '8', '9' ->
+          content.chars().allMatch(Character::isDigit);
+      default -> false;
+    };
+  }
+
+  /** Lets a line that is no statement name the switch. */
+  void name(int line, String name) {
+    kinds[line] = LineKind.NAME;
+    names.put(line, name);
+  }
+
+  /** The name of the switch on a line that is no statement. */
+  String name(int line) {
+    return names.getOrDefault(line, "");
+  }
+
+  /** What a line is. */
+  LineKind kind(int line) {
+    return kinds[line];
+  }
+
+  /** The lines. */
+  CleanLines lines() {
+    return lines;
+  }
+
+  /** The marks, in order of lines. */
+  List<Mark> marks() {
+    return marks;
+  }
+
+  /** The prompt of a line. */
+  Optional<Prompt> prompt(int line) {
+    return Optional.ofNullable(prompts.get(line));
+  }
+
+  /** A line's statement, its prompt cut off. */
+  String statement(int line) {
+    String content = lines.content(line);
+    return skips.isEmpty() ? content : content.substring(skips.getOrDefault(line, 0));
+  }
+
+  /** The 1-based column of a line's statement. */
+  int column(int line) {
+    return lines.column(line, skips.isEmpty() ? 0 : skips.getOrDefault(line, 0));
+  }
+}

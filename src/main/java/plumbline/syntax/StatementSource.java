@@ -1,0 +1,16 @@
+package plumbline.syntax;
+
+import plumbline.statement.Context;
+import plumbline.statement.Meaning;
+
+/** What the cutter asks of the grammar: the meaning of one statement, and a quick filter. */
+interface StatementSource {
+  /**
+   * Reads one statement, free of prompts and line ends; never throws. What the grammar does not
+   * know is {@link plumbline.statement.Command.Unknown}.
+   */
+  Meaning read(Context context, String text);
+
+  /** Says whether any statement of the context can begin with a word, abbreviations included. */
+  boolean mayStart(Context context, String firstWord);
+}

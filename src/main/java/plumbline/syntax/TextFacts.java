@@ -1,0 +1,223 @@
+package plumbline.syntax;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import plumbline.statement.Command;
+import plumbline.statement.SwitchText.Truncation;
+import plumbline.syntax.SwitchSplitter.Part;
+
+/** What the text of one switch is as a whole: pasted or dumped, flat or indented, whole or cut. */
+final class TextFacts {
+  /** So many times more lines beside port headers than below them: indentation was lost. */
+  private static final int CLEARLY = 3;
+
+  /** A text is clearly shorter than promised by more bytes than this, and by more than 2 %. */
+  private static final long MARGIN = 64;
+
+  private static final int MARGIN_PART = 50;
+
+  private final LineScan scan;
+  private final Part part;
+  private final List<Mark> marks;
+  private final boolean flat;
+
+  TextFacts(LineScan scan, Part part) {
+    this.scan = scan;
+    this.part = part;
+    this.marks = new ArrayList<>();
+    for (Mark mark : scan.marks()) {
+      if (mark.line() >= part.first() && mark.line() < part.end()) {
+        marks.add(mark);
+      }
+    }
+    this.flat = findFlat();
+  }
+
+  private boolean has(Mark.Kind kind) {
+    return marks.stream().anyMatch(mark -> mark.kind() == kind);
+  }
+
+  /** Says whether indentation tells nothing, so that blocks are told by knowledge. */
+  boolean flat() {
+    return flat;
+  }
+
+  private boolean findFlat() {
+    int base = -1;
+    int deeper = 0;
+    int below = 0;
+    int beside = 0;
+    int header = -1;
+    for (int line = part.first(); line < part.end(); line++) {
+      if (scan.kind(line) != LineKind.STATEMENT || scan.prompt(line).isPresent()) {
+        continue;
+      }
+      int indent = scan.lines().indent(line);
+      base = base < 0 ? indent : base;
+      deeper += indent > base ? 1 : 0;
+      boolean opens = looksLikePort(scan.lines().content(line));
+      if (header >= 0 && indent > header) {
+        below++;
+      } else if (header >= 0 && !opens) {
+        beside++;
+      }
+      header = opens ? indent : -1;
+    }
+    return deeper == 0 || beside > CLEARLY * (below == 0 ? deeper : below);
+  }
+
+  private static boolean looksLikePort(String content) {
+    char last = content.charAt(content.length() - 1);
+    return Character.isDigit(last) && Shapes.startsWith(content, "int");
+  }
+
+  /**
+   * Says whether the text is a pasted script or session, in which an absent line is no default.
+   *
+   * <p>A text is a dump, not a script, if something is in it that only a dump has: a size line or
+   * {@code Building configuration}, a version line, a comment that switches put on top, the echo of
+   * a command that shows a whole config, a bare-name header. Without such a mark it is a script if
+   * it was typed in a config mode (a prompt of such a mode, {@code configure terminal}), if it is
+   * the output of a command that shows only part of a config, or if it has no indentation; the last
+   * does not hold for a text that names its switch, closes with {@code end} and never says {@code
+   * exit}: that is a dump whose indentation was lost. An indented text without any mark is a dump.
+   */
+  boolean script() {
+    boolean part = false;
+    for (Mark mark : marks) {
+      switch (mark.kind()) {
+        case PART_ECHO -> part = true;
+        case WHOLE_ECHO -> {
+          return false;
+        }
+        case START, START_OF_ENDING -> {
+          if (!part) {
+            return false;
+          }
+        }
+        default -> {}
+      }
+    }
+    if (part || has(Mark.Kind.CONFIGURE) || has(Mark.Kind.CONFIG_PROMPT)) {
+      return true;
+    }
+    return flat && !(has(Mark.Kind.HOSTNAME) && ends() && !says("exit"));
+  }
+
+  private boolean says(String word) {
+    for (int line = part.first(); line < part.end(); line++) {
+      if (scan.kind(line) == LineKind.STATEMENT
+          && scan.statement(line).toLowerCase(Locale.ROOT).equals(word)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Says whether {@code end} is the last statement. */
+  private boolean ends() {
+    int last = lastStatement();
+    return last >= 0 && scan.statement(last).equalsIgnoreCase("end");
+  }
+
+  private int lastStatement() {
+    for (int line = part.end() - 1; line >= part.first(); line--) {
+      if (scan.kind(line).isStatement()) {
+        return line;
+      }
+    }
+    return -1;
+  }
+
+  /**
+   * Where the text breaks off. Clearly shorter than its size line promises is: by more than 64
+   * bytes and more than 2 %, each line end counted as two bytes because copies change them.
+   */
+  Optional<Truncation> truncation(Cutter.Cut cut) {
+    List<Truncation> found = new ArrayList<>();
+    marks.stream()
+        .filter(mark -> mark.kind() == Mark.Kind.OPEN_BANNER)
+        .findFirst()
+        .ifPresent(mark -> found.add(at(mark.line(), "a banner never closes")));
+    int open = cut.openLine();
+    missingBytes().ifPresent(why -> found.add(at(open, why)));
+    if (!ends()) {
+      if (has(Mark.Kind.OPEN_BLOB)) {
+        found.add(at(open, "the text stops inside a certificate or key"));
+      }
+      if (stopsAtPager()) {
+        found.add(at(open, "the text stops at a pager mark"));
+      }
+      if (stopsInsideStatement(cut)) {
+        found.add(at(open, "the text stops inside a statement"));
+      }
+      if (has(Mark.Kind.START_OF_ENDING) && !has(Mark.Kind.END)) {
+        found.add(at(open, "no end line"));
+      }
+    }
+    return found.stream().reduce((a, b) -> b.line() < a.line() ? b : a);
+  }
+
+  private Truncation at(int line, String why) {
+    return new Truncation(scan.lines().lines().number(line), why);
+  }
+
+  private boolean stopsAtPager() {
+    int line = part.end() - 1;
+    while (line >= part.first() && scan.kind(line) == LineKind.BLANK) {
+      line--;
+    }
+    return line >= part.first() && scan.lines().paged(line) && scan.lines().isEmpty(line);
+  }
+
+  private boolean stopsInsideStatement(Cutter.Cut cut) {
+    int line = lastStatement();
+    if (line != part.end() - 1) {
+      return false;
+    }
+    String text = scan.statement(line);
+    if (text.endsWith(",") || text.endsWith("-")) {
+      return !Shapes.startsWith(text, "desc");
+    }
+    boolean last = part.end() == scan.lines().count() && !scan.lines().lines().closed();
+    return last
+        && cut.statements().get(cut.statements().size() - 1).command()
+            instanceof Command.Unknown unknown
+        && !unknown.understood().isEmpty();
+  }
+
+  private Optional<String> missingBytes() {
+    for (Mark mark : marks) {
+      if (mark.kind() == Mark.Kind.SIZE) {
+        long promised = Long.parseLong(mark.text());
+        long found = bytesFrom(mark.line() + 1);
+        if (promised - found > Math.max(MARGIN, promised / MARGIN_PART)) {
+          return Optional.of(
+              "the size line promises " + promised + " bytes, at most " + found + " follow");
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private long bytesFrom(int first) {
+    Lines lines = scan.lines().lines();
+    int end =
+        marks.stream()
+            .filter(mark -> mark.kind() == Mark.Kind.END && mark.line() >= first)
+            .mapToInt(mark -> mark.line() + 1)
+            .findFirst()
+            .orElse(part.end());
+    long bytes = 0;
+    for (int line = first; line < end; line++) {
+      for (int at = lines.start(line); at < lines.end(line); at++) {
+        char c = lines.text().charAt(at);
+        bytes += c < 0x80 ? 1 : c < 0x800 ? 2 : 3;
+      }
+      bytes += 2;
+    }
+    return bytes;
+  }
+}
