@@ -13,20 +13,9 @@ import plumbline.syntax.SwitchSplitter.Part;
 public final class ConfigReader {
   private final StatementSource source;
 
-<<<<<<< HEAD
-  /** A reader that gives each statement to the grammar. */
-  public ConfigReader(StatementParser parser) {
-    this((StatementSource) parser);
-  }
-
-  /** A reader whose statements mean what {@code source} says. */
-  ConfigReader(StatementSource source) {
-    this.source = Objects.requireNonNull(source);
-=======
   /** A reader whose statements mean what the grammar says. */
   public ConfigReader(StatementParser parser) {
     this.source = Objects.requireNonNull(parser);
->>>>>>> cutter
   }
 
   /**

@@ -152,7 +152,10 @@ final class Views {
             new TreeMap<>(),
             new TreeMap<>(),
             new SpanningTree.Region(
-                Setting.absent(STANDARD), Setting.absent(STANDARD), new TreeMap<>(), Optional.empty())),
+                Setting.absent(STANDARD),
+                Setting.absent(STANDARD),
+                new TreeMap<>(),
+                Optional.empty())),
         Setting.known(true, line(6, "ip routing")),
         List.of(),
         2,
