@@ -173,7 +173,7 @@ final class LineScan {
       boolean ends = preamble.bytes().isPresent();
       return mark(line, ends ? Mark.Kind.START_OF_ENDING : Mark.Kind.START, "");
     }
-    if (isNoStatement(content)) {
+    if (isNoStatement(content) && !isBelowLog(line)) {
       refuse(line, content);
       return put(line, LineKind.NOISE);
     }
@@ -279,6 +279,11 @@ final class LineScan {
       }
     }
     return at;
+  }
+
+  /** Says whether a line may be the rest of a statement that a log message cut in two. */
+  private boolean isBelowLog(int line) {
+    return line > 0 && (kinds[line - 1] == LineKind.LOG || kinds[line - 1] == LineKind.GARBLED);
   }
 
   private boolean isTable(int line, String content) {

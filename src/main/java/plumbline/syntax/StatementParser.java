@@ -30,7 +30,7 @@ import plumbline.text.Secrets;
  * {@link Printer} is their inverse. A statement that the grammar does not take, or that has an
  * operand missing or out of range, is unknown: never guessed.
  */
-public final class StatementParser {
+public final class StatementParser implements StatementSource {
   /** Longer texts are rare and not worth keeping. */
   private static final int LONGEST_SHARED = 400;
 
@@ -57,6 +57,7 @@ public final class StatementParser {
    * @param text the statement without prompt and line end; blanks and case are free
    * @return never fails: what the grammar does not take is {@link Command.Unknown}
    */
+  @Override
   public Meaning read(Context context, String text) {
     Map<String, Meaning> known = shared.get(context);
     Meaning meaning = known.get(text);
@@ -75,6 +76,7 @@ public final class StatementParser {
    * front of {@link #read}, computed from the grammar. True for every prefix of a keyword that can
    * begin a statement, and of {@code no} and {@code default}, in any case.
    */
+  @Override
   public boolean mayStart(Context context, String firstWord) {
     String word = Expander.clean(firstWord).toLowerCase(Locale.ROOT);
     if (context == Context.OTHER) {

@@ -68,23 +68,23 @@ class ConfigReaderTest {
 
   @Test
   void aLoneCrInALineIsOverprint() {
-    assertThat(
-            Shown.told(one("interface Gi1/0/1\n garbage\r switchport mode access\r   \n")))
+    assertThat(Shown.told(one("interface Gi1/0/1\n garbage\r switchport mode access\r   \n")))
         .isEqualTo("1:1 TOP interface Gi1/0/1\n2:11 PORT switchport mode access");
   }
 
   @Test
   void aConfigInOneLineWithEscapesIsCutAtThem() {
     SwitchText text =
-        one("Building configuration...\\r\\n!\\r\\nversion 17.1\\r\\nvlan 10\\r\\n name A\\r\\nend\\r\\n\n");
+        one(
+            "Building configuration...\\r\\n!\\r\\nversion 17.1\\r\\nvlan 10\\r\\n name A\\r\\nend\\r\\n\n");
 
     assertThat(Shown.told(text))
         .isEqualTo(
             """
-            1:32 TOP version ...
-            1:46 TOP vlan 10
-            1:58 VLAN name A
-            1:67 TOP end""");
+            1:35 TOP version ...
+            1:51 TOP vlan 10
+            1:63 VLAN name A
+            1:73 TOP end""");
     assertThat(text.lastLine()).isEqualTo(1);
     assertThat(text.truncation()).isEmpty();
   }
@@ -93,7 +93,8 @@ class ConfigReaderTest {
   void aByteOrderMarkTrailingBlanksAndLineBreakTagsAreNoText() {
     assertThat(
             Shown.told(
-                one("\uFEFFinterface Gi1/0/1 \t\n switchport mode access<br/>\n no shutdown<BR> \n")))
+                one(
+                    "\uFEFFinterface Gi1/0/1 \t\n switchport mode access<br/>\n no shutdown<BR> \n")))
         .isEqualTo(
             "1:1 TOP interface Gi1/0/1\n2:2 PORT switchport mode access\n3:2 PORT no shutdown");
   }
@@ -448,7 +449,7 @@ class ConfigReaderTest {
             4:5 PORT hsrp 10 ip 192.0.2.1
             5:5 PORT no hsrp 10 preempt
             6:3 PORT ip address 192.0.2.2/24
-            7:3 PORT vrrp 20 address-family ipv4
+            7:3 PORT vrrp 20
             8:5 PORT vrrp 20 address 192.0.2.9 primary
             9:5 PORT exit
             10:3 PORT no shutdown""");
@@ -602,7 +603,7 @@ class ConfigReaderTest {
     assertThat(Shown.all(text))
         .isEqualTo(
             """
-            1-3:7 TOP (comment)
+            1-3:1 TOP (comment)
             4:1 TOP hostname host1
             5:1 TOP interface Ethernet1
             6:4 PORT switchport mode trunk
@@ -685,7 +686,7 @@ class ConfigReaderTest {
             6:1 PORT ? 0,30
             7:2 PORT ? switchport switchport trunk native vlan
             8:2 PORT mtu 9000
-            9:64 PORT ? ip
+            9:64 PORT ? ip ip
             10:2 PORT shutdown""");
   }
 
@@ -810,7 +811,8 @@ class ConfigReaderTest {
 
   @Test
   void aDumpWhoseIndentationWasLostIsNoScript() {
-    assertThat(one("version 15.2\nhostname A\ninterface Gi1/0/1\nshutdown\nend\n").script()).isFalse();
+    assertThat(one("version 15.2\nhostname A\ninterface Gi1/0/1\nshutdown\nend\n").script())
+        .isFalse();
     assertThat(one("hostname A\ninterface Gi1/0/1\nshutdown\nend\n").script()).isFalse();
     assertThat(one("Current configuration : 60 bytes\ninterface Gi1/0/1\nshutdown\nend\n").script())
         .isFalse();
@@ -859,8 +861,7 @@ class ConfigReaderTest {
     assertThat(cut(sized.formatted(47 + 6 + 65)))
         .contains(new Truncation(7, "the size line promises 118 bytes, at most 53 follow"));
     assertThat(cut("Using 118 out of 65536 bytes\n" + config)).isPresent();
-    assertThat(
-            cut("Using 40 out of 65536 bytes, uncompressed size = 118 bytes\n" + config))
+    assertThat(cut("Using 40 out of 65536 bytes, uncompressed size = 118 bytes\n" + config))
         .isPresent();
   }
 
