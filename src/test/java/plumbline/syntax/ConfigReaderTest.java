@@ -637,6 +637,32 @@ class ConfigReaderTest {
   }
 
   @Test
+  void echoesWithoutPromptTellConfigFromOtherOutput() {
+    SwitchText text =
+        one(
+            """
+            show vlan
+            hostname of no one
+            show running-config
+            hostname north-sw1
+            interface Gi1/0/1
+             shutdown
+            end
+            sh ip int brief
+            interface Gi1/0/2
+            """);
+
+    assertThat(Shown.told(text))
+        .isEqualTo(
+            """
+            4:1 TOP hostname north-sw1
+            5:1 TOP interface Gi1/0/1
+            6:2 PORT shutdown
+            7:1 TOP end
+            9:1 TOP interface Gi1/0/2""");
+  }
+
+  @Test
   void tablesWithoutAnEchoAreKnownByTheirShape() {
     SwitchText text =
         one(
