@@ -14,6 +14,7 @@ final class Block {
   private final Meaning unread;
   private boolean indented;
   private boolean sealed;
+  private boolean commented;
   private int parent = NONE;
   private String group = "";
   private int groupIndent;
@@ -56,7 +57,7 @@ final class Block {
   }
 
   /** Its header's line, counted from 0. */
-  int line() {
+  int header() {
     return line;
   }
 
@@ -88,6 +89,22 @@ final class Block {
   /** Notes a comment; at the header's depth, below deeper lines, it is how dumps close a block. */
   void comment(int depth) {
     sealed = indented && depth <= indent;
+    commented = true;
+  }
+
+  /** Says whether a comment stands below the header or below its last line. */
+  boolean isCommented() {
+    return commented;
+  }
+
+  /** Notes a line that belongs to the block. */
+  void taken() {
+    commented = false;
+  }
+
+  /** The context of layout here: a header that turned out to be none holds nothing. */
+  Context layoutContext() {
+    return weak && !indented ? Context.TOP : context;
   }
 
   /** Says whether the text goes on inside it. */

@@ -13,14 +13,9 @@ import plumbline.syntax.SwitchSplitter.Part;
 public final class ConfigReader {
   private final StatementSource source;
 
-  /** A reader that gives each statement to the grammar. */
+  /** A reader whose statements mean what the grammar says. */
   public ConfigReader(StatementParser parser) {
-    this((StatementSource) parser);
-  }
-
-  /** A reader whose statements mean what {@code source} says. */
-  ConfigReader(StatementSource source) {
-    this.source = Objects.requireNonNull(source);
+    this.source = Objects.requireNonNull(parser);
   }
 
   /**

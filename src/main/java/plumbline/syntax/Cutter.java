@@ -46,7 +46,7 @@ final class Cutter {
     for (int line = part.first(); line < part.end(); line++) {
       cutter.take(line);
     }
-    int open = cutter.block.isOpen() ? cutter.block.line() : part.end() - 1;
+    int open = cutter.block.isOpen() ? cutter.block.header() : part.end() - 1;
     return new Cut(cutter.out.toList(), open);
   }
 
@@ -61,9 +61,10 @@ final class Cutter {
       }
       case COMMENT -> {
         block.comment(lines.indent(line));
-        out.layout(kind.layout(), block.context(), line);
+        out.layout(kind.layout(), block.layoutContext(), line);
       }
-      case BLANK, BANNER, BLOB, NOISE, LOG -> out.layout(kind.layout(), block.context(), line);
+      case BLANK, BANNER, BLOB, NOISE, LOG ->
+          out.layout(kind.layout(), block.layoutContext(), line);
     }
     if (kind != LineKind.BLANK) {
       afterLog = kind == LineKind.LOG || kind == LineKind.GARBLED;
@@ -204,9 +205,12 @@ final class Cutter {
       unknownInside(line, text, indent, pasted, inner, top);
       return;
     }
-    boolean open = pasted || context == Context.VLAN_DATABASE || Reader.isUnknown(top);
+    // A line without bearing at top level, right below the header, is more likely the block's.
+    boolean known = !Reader.isUnknown(top) && (!Reader.isHarmless(top) || block.isCommented());
+    boolean open = pasted || context == Context.VLAN_DATABASE || !known;
     if (open && !(Reader.isHarmless(inner) && Reader.isFact(top))) {
       emit(inner, context, line);
+      block.taken();
       noteGroup(text, indent);
     } else {
       leave(line, text, indent);
@@ -301,8 +305,8 @@ final class Cutter {
     Statement cut = out.get(lastStatement);
     if (!Reader.isUnknown(cut.meaning()) && cut.context() != Context.OTHER) {
       out.doubt(lastStatement, Reader.doubtful(cut.meaning()));
-      if (!block.isTop() && cut.line() == lines.lines().number(block.line())) {
-        block = Block.unread("", block.indent(), block.line());
+      if (!block.isTop() && cut.line() == lines.lines().number(block.header())) {
+        block = Block.unread("", block.indent(), block.header());
       }
     }
     Context context = block.context();

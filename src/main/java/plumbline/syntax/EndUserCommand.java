@@ -61,15 +61,9 @@ enum EndUserCommand {
     String verb = word(command, 0);
     String object = word(command, 1);
     String rest = word(command, 2);
-    if (isPrefix(verb, "show", 2) || verb.equals("do") || isPrefix(verb, "write", 2)) {
-      if (verb.equals("do")) {
-        return of(command.substring(command.indexOf(' ') + 1).strip());
-      }
-      boolean terminal = isPrefix(verb, "write", 2) && isPrefix(object, "terminal", 1);
-      if (terminal || (isPrefix(verb, "show", 2) && isConfig(object))) {
-        return isWhole(rest, command) ? SHOW_CONFIG : SHOW_PART;
-      }
-      return OTHER;
+    boolean terminal = isPrefix(verb, "write", 2) && isPrefix(object, "terminal", 1);
+    if (terminal || (isPrefix(verb, "show", 2) && isConfig(object))) {
+      return isWhole(rest, command) ? SHOW_CONFIG : SHOW_PART;
     }
     if (verb.equals("more") && object.contains("config")) {
       return SHOW_CONFIG;
@@ -78,6 +72,11 @@ enum EndUserCommand {
       return CONFIGURE;
     }
     return verb.equals("vlan") && isPrefix(object, "database", 1) ? VLAN_DATABASE : OTHER;
+  }
+
+  /** Says whether a line is a command that shows something; no statement begins so. */
+  static boolean isShow(String line) {
+    return isPrefix(word(line, 0), "show", 2) && !word(line, 1).isEmpty();
   }
 
   private static boolean isConfig(String object) {

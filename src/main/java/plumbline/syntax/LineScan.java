@@ -125,6 +125,9 @@ final class LineScan {
 
   private int typed(int line, String command) {
     state = State.SESSION;
+    if (Shapes.startsWith(command, "do ")) {
+      return atExecLevel(line, command.substring(3).stripLeading());
+    }
     if (command.endsWith("?") || isNoStatement(command)) {
       state = command.endsWith("?") ? State.OUTPUT : State.SESSION;
       return line + 1;
@@ -173,7 +176,7 @@ final class LineScan {
       boolean ends = preamble.bytes().isPresent();
       return mark(line, ends ? Mark.Kind.START_OF_ENDING : Mark.Kind.START, "");
     }
-    if (isNoStatement(content)) {
+    if (isNoStatement(content) && !isBelowLog(line)) {
       refuse(line, content);
       return put(line, LineKind.NOISE);
     }
@@ -192,8 +195,8 @@ final class LineScan {
       state = State.TABLE;
       return put(line, LineKind.NOISE);
     }
-    if (EndUserCommand.of(content) == EndUserCommand.CONFIGURE) {
-      return mark(line, Mark.Kind.CONFIGURE, "");
+    if (isEcho(content)) {
+      return atExecLevel(line, content);
     }
     if (state == State.SESSION && isUnknown(content)) {
       return put(line, LineKind.NOISE);
@@ -281,6 +284,11 @@ final class LineScan {
     return at;
   }
 
+  /** Says whether a line may be the rest of a statement that a log message cut in two. */
+  private boolean isBelowLog(int line) {
+    return line > 0 && (kinds[line - 1] == LineKind.LOG || kinds[line - 1] == LineKind.GARBLED);
+  }
+
   private boolean isTable(int line, String content) {
     if (Shapes.isTableHeader(content) || Shapes.isTableRule(content)) {
       return true;
@@ -307,10 +315,19 @@ final class LineScan {
         && EndUserCommand.word(content, 2).isEmpty()) {
       return true;
     }
-    if (state == State.ENDED) {
-      return EndUserCommand.of(content) == EndUserCommand.CONFIGURE;
+    if (isEcho(content)) {
+      return true;
     }
-    return Shapes.isPortHeader(content) || Shapes.isVlanHeader(content);
+    return state != State.ENDED && (Shapes.isPortHeader(content) || Shapes.isVlanHeader(content));
+  }
+
+  /** Says whether a line is a command of the exec level whose prompt was not copied. */
+  private static boolean isEcho(String content) {
+    return switch (content.charAt(0)) {
+      case 'c', 'C' -> EndUserCommand.of(content) == EndUserCommand.CONFIGURE;
+      case 's', 'S' -> EndUserCommand.isShow(content);
+      default -> false;
+    };
   }
 
   private boolean isUnknown(String content) {

@@ -1,5 +1,5 @@
 /**
- * Config text into statements: lines, blocks and the grammar that reads each statement. The only
- * place that knows ANTLR; imports {@code statement} and what lies below it.
+ * Config text to statements: the only place with ANTLR; hides the generated code. Imports {@code
+ * statement} and the shared vocabulary below it.
  */
 package plumbline.syntax;
