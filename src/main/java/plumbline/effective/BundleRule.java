@@ -63,6 +63,26 @@ final class BundleRule {
     }
   }
 
+  /** Where the member's line names no mode, the bundle's own may. */
+  private static void takeMode(PortDraft member, PortDraft bundle) {
+    LastWord<PortCommand.ChannelGroup> group =
+        member.lines().last(Matter.BUNDLE, PortCommand.ChannelGroup.class);
+    LastWord<PortCommand.BundleMode> mode =
+        bundle.lines().last(Matter.BUNDLE_MODE, PortCommand.BundleMode.class);
+    if (group instanceof LastWord.Said<PortCommand.ChannelGroup> said
+        && said.command().mode().isEmpty()
+        && mode instanceof LastWord.Said<PortCommand.BundleMode> line
+        && line.sets()
+        && line.command().mode().isPresent()) {
+      member.put(
+          Keys.BUNDLE,
+          member
+              .get(Keys.BUNDLE)
+              .map(old -> new Bundle(old.id(), line.command().mode().get()))
+              .because(List.of(line.statement().evidence())));
+    }
+  }
+
   private static Setting<Boolean> suspendedWithout(PortDraft port) {
     Setting<Bundle> bundle = port.get(Keys.BUNDLE);
     return bundle.isDecided() ? Setting.known(false, NO_MEMBER) : bundle.map(unknown -> false);
@@ -82,6 +102,7 @@ final class BundleRule {
   }
 
   private void settle(PortDraft member, PortDraft bundle) {
+    takeMode(member, bundle);
     List<Evidence> membership = member.get(Keys.BUNDLE).evidence();
     Verdict verdict = new Verdict(membership);
     if (hasSwitchingLine(member, bundle)) {

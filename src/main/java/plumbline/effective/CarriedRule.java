@@ -2,6 +2,7 @@ package plumbline.effective;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumbline.setting.Carried;
 import plumbline.setting.Evidence;
 import plumbline.setting.Keys;
@@ -9,7 +10,9 @@ import plumbline.setting.PortMode;
 import plumbline.setting.Setting;
 import plumbline.setting.Truth;
 import plumbline.setting.VoiceVlan;
+import plumbline.statement.Context;
 import plumbline.statement.PortCommand;
+import plumbline.statement.Statement;
 import plumbline.vlan.VlanId;
 import plumbline.vlan.VlanSet;
 
@@ -23,8 +26,26 @@ import plumbline.vlan.VlanSet;
 final class CarriedRule {
   private final VlanDatabase vlans;
 
-  CarriedRule(VlanDatabase vlans) {
+  private final Optional<Evidence> vlanSide;
+
+  /**
+   * Prepares the rule for one switch.
+   *
+   * @param others the lines outside ports: VLAN stanzas that list ports leave every port open
+   */
+  CarriedRule(VlanDatabase vlans, Lines others) {
     this.vlans = vlans;
+    this.vlanSide =
+        others.statements().stream()
+            .filter(CarriedRule::listsPorts)
+            .map(statement -> (Evidence) statement.evidence())
+            .findFirst();
+  }
+
+  private static boolean listsPorts(Statement statement) {
+    return statement.context() == Context.VLAN
+        && statement.command() instanceof PortCommand.Unmodelled line
+        && line.keywords().contains("tagged");
   }
 
   /**
@@ -41,6 +62,9 @@ final class CarriedRule {
     if (port.lines().sets(PortCommand.Unmodelled.class) && !mode.is(PortMode.ROUTED)) {
       return new Setting.Unknown<>(
           "a line of the port is not modelled", unmodelledEvidence(port, mode));
+    }
+    if (vlanSide.isPresent() && !mode.is(PortMode.ROUTED)) {
+      return Setting.unknown("a VLAN stanza lists ports, which is not modelled", vlanSide.get());
     }
     if (mode.value().isEmpty()) {
       return new Setting.Unknown<>(

@@ -30,10 +30,10 @@ public final class EffectiveSettings {
     Dialect dialect = detected.dialect();
     Stanzas stanzas = Stanzas.of(text);
     Lines others = stanzas.others();
-    VlanDatabase vlans = VlanDatabaseBuilder.build(others, dialect);
+    VlanDatabase vlans = VlanDatabaseBuilder.build(others, stanzas.ports(), dialect);
     SortedMap<PortName, PortDraft> drafts = drafts(stanzas, dialect);
     new BundleRule(drafts).apply();
-    new UpRule(drafts, new CarriedRule(vlans), incomplete(text, stanzas)).apply();
+    new UpRule(drafts, new CarriedRule(vlans, others), incomplete(text, stanzas)).apply();
     NavigableMap<PortName, PortSettings> ports = new TreeMap<>();
     drafts.forEach((name, draft) -> ports.put(name, draft.finish(dialect)));
     Setting<String> hostname = hostname(others);

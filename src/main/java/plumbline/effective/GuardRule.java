@@ -48,9 +48,15 @@ final class GuardRule {
 
   /**
    * The port's own filter: only that one stops BPDUs both ways for good. The global default ends
-   * when a BPDU is heard, so it is evidence for {@link Effect#OFF}, not a filter in this sense.
+   * when a BPDU is heard, so it is evidence for {@link Effect#OFF}, not a filter in this sense. A
+   * port whose spanning tree is turned off drops BPDUs likewise.
    */
   private Setting<Effect> filter(PortDraft port) {
+    LastWord<PortCommand.TreeOnPort> tree =
+        port.lines().last(Matter.TREE, PortCommand.TreeOnPort.class);
+    if (tree instanceof LastWord.Said<PortCommand.TreeOnPort> said && said.negates()) {
+      return said.known(Effect.ON);
+    }
     Setting<Effect> fallback = filterByDefault(port.get(Keys.FAST_START));
     return port.lines()
         .last(Matter.BPDU_FILTER, PortCommand.BpduFilter.class)

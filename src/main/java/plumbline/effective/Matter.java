@@ -65,6 +65,9 @@ enum Matter {
   TAG("encapsulation *"),
   REDUNDANCY("standby *", "vrrp *", "hsrp *", "glbp *"),
 
+  VLAN_NAME("name *"),
+  BUNDLE_MODE("lacp", "lacp mode *"),
+  TREE("spanning-tree", "spanning-tree disable *"),
   HOSTNAME("hostname *"),
   NATIVE_TAG_DEFAULT("vlan dot1q *"),
   FAST_START_DEFAULT(

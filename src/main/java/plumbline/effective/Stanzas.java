@@ -97,13 +97,20 @@ final class Stanzas {
       }
     } else if (command instanceof Command.Unknown unknown) {
       unknownElsewhere++;
-      if (unknown.understood().equals(List.of("interface"))) {
+      if (isAboutSomePort(unknown)) {
         doubtfulHeaders.add(statement.evidence());
       }
       others.add(statement);
     } else if (!(command instanceof Command.Layout)) {
       others.add(statement);
     }
+  }
+
+  /** A garbled header, or a port's line under a header that is lost. */
+  private static boolean isAboutSomePort(Command.Unknown unknown) {
+    return !unknown.understood().isEmpty()
+        && (unknown.understood().get(0).equals("interface")
+            || unknown.understood().get(0).equals("switchport"));
   }
 
   private void header(Statement statement, SwitchCommand.Interface header) {

@@ -4,13 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import plumbline.port.PortKind;
+import plumbline.port.PortName;
 import plumbline.setting.Evidence;
 import plumbline.setting.Setting;
 import plumbline.statement.Command;
 import plumbline.statement.Context;
 import plumbline.statement.Form;
+import plumbline.statement.PortCommand;
 import plumbline.statement.Statement;
 import plumbline.statement.SwitchCommand;
 import plumbline.statement.SwitchCommand.VlanSpreading;
@@ -34,11 +38,12 @@ final class VlanDatabaseBuilder {
     this.dialect = dialect;
   }
 
-  /** Reads the lines outside ports. */
-  static VlanDatabase build(Lines lines, Dialect dialect) {
+  /** Reads the lines outside ports, and the VLAN interfaces for names. */
+  static VlanDatabase build(Lines lines, SortedMap<PortName, Lines> ports, Dialect dialect) {
     VlanDatabaseBuilder builder = new VlanDatabaseBuilder(lines, dialect);
     lines.statements().forEach(builder::take);
     builder.breakOff(Integer.MAX_VALUE);
+    ports.forEach(builder::nameInside);
     return builder.finish();
   }
 
@@ -97,6 +102,20 @@ final class VlanDatabaseBuilder {
                   statement.form() == Form.SET
                       ? Optional.of(statement.evidence())
                       : Optional.empty());
+    }
+  }
+
+  /** Some dialects write the VLAN's name inside its interface. */
+  private void nameInside(PortName port, Lines inside) {
+    if (port.kind() != PortKind.VLAN || !VlanId.isValid(port.lastNumber())) {
+      return;
+    }
+    LastWord<PortCommand.InterfaceVlanName> last =
+        inside.last(Matter.VLAN_NAME, PortCommand.InterfaceVlanName.class);
+    if (last instanceof LastWord.Said<PortCommand.InterfaceVlanName> said && said.sets()) {
+      each(
+          VlanSet.of(port.lastNumber()),
+          draft -> draft.name = named(said.command().name(), said.statement()));
     }
   }
 
