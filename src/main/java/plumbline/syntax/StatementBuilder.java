@@ -58,6 +58,7 @@ final class StatementBuilder {
           SwitchConfigParser.RULE_mstCommand ->
           new SwitchTreeBuilder(operands).visit(rule);
       case SwitchConfigParser.RULE_vlanHeader,
+          SwitchConfigParser.RULE_vlanLine,
           SwitchConfigParser.RULE_vlanCommand,
           SwitchConfigParser.RULE_vlanDatabaseHeader,
           SwitchConfigParser.RULE_vlanDatabaseCommand ->
