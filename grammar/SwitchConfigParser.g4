@@ -51,6 +51,7 @@ topCommand
   | switchTree
   | switchWide
   | vlanHeader
+  | vlanLine
   | vlanDatabaseHeader
   | mstHeader
   | portHeader
@@ -290,6 +291,10 @@ vlanHeader
   : 'vlan' vlans
   ;
 
+vlanLine
+  : 'vlan' vlans databaseDetail+
+  ;
+
 vlanDatabaseHeader
   : 'vlan' 'database'
   ;
@@ -395,7 +400,7 @@ portBasics
   | 'duplex' ( 'full' | 'half' | 'auto' )?                                                                  # duplex
   | rareFullDuplex                                                                                          # duplexWord
   | 'encapsulation' 'dot1q' 'vlan'? NUMBER? 'native'?                                                       # subinterfaceTag
-  | 'encapsulation' 'dot1q' NUMBER 'second-dot1q' tail                                                      # unmodelledTag
+  | 'encapsulation' 'dot1q' NUMBER? 'second-dot1q' tail                                                     # unmodelledTag
   | 'encapsulation' ( 'ppp' | 'hdlc' | 'frame-relay' | 'isl' | 'default' | 'untagged' | 'priority-tagged' ) tail  # basicHarmless
   ;
 
@@ -489,7 +494,8 @@ trunkProtocol
 
 switchUnmodelled
   : 'switchport' 'private-vlan'
-  | 'switchport' 'access' 'vlan' 'dynamic'
+  | 'switchport' 'access' 'vlan' ( 'dynamic' | 'name' )
+  | 'switchport' 'voice' 'vlan' 'name'
   | 'switchport' 'trunk' 'group'
   | 'switchport' 'vlan'
   | 'switchport' rareSwitchUnmodelled
@@ -810,7 +816,7 @@ tag
 
 portRedundancy
   : redundancyKind NUMBER? redundancyAttribute                                                              # redundancy
-  | ( 'hsrp' | 'vrrp' | 'vrrpv3' ) NUMBER ( 'address-family'? ( 'ipv4' | 'ipv6' ) )?                        # redundancyHeader
+  | redundancyKind NUMBER ( 'address-family'? ( 'ipv4' | 'ipv6' ) )?                                           # redundancyHeader
   | ( 'vrrp' | 'vrrpv3' ) NUMBER 'address-family' 'ipv4' redundancyAttribute                                # redundancyInFamily
   | 'hsrp' NUMBER 'ipv4' hsrpAttribute                                                                      # redundancyInFamily
   ;
@@ -877,15 +883,15 @@ portHarmless
   | ( 'power' | 'mdix' | 'media-type' | 'negotiation' | 'flowcontrol' | 'fec' | 'transceiver' | 'beacon' ) tail
   | ( 'carrier-delay' | 'dampening' | 'keepalive' | 'hold-queue' | 'delay' | 'bandwidth' | 'medium' | 'link' ) tail
   | ( 'macro' | 'source' | 'device-tracking' | 'subscriber' | 'ethernet' | 'hardware' | 'errdisable' ) tail
-  | ( 'crypto' | 'cts' | 'macsec' | 'mka' | 'ptp' | 'ntp' | 'bfd' | 'mpls' | 'nat' | 'tunnel' ) tail
+  | ( 'crypto' ( 'map' | 'ipsec' ) | 'cts' | 'macsec' | 'mka' | 'ptp' | 'ntp' | 'bfd' | 'mpls' | 'tunnel' ) tail
   | ( 'mac' | 'mac-address' | 'l2protocol-tunnel' | 'l2protocol' | 'bridge-group' | 'loopback' ) tail
-  | ( 'vrf' | 'isis' | 'evpn' | 'fabric' 'forwarding' ( 'dhcp' | 'anycast-gateway-mac' ) | 'multisite' ) tail
-  | ( 'vxlan' | 'member' | 'ingress-replication' | 'suppress-arp' | 'suppress-unknown-unicast' ) tail
-  | ( 'host-reachability' | 'source-interface' | 'mcast-group' | 'global' | 'identifier' | 'route-target' ) tail
-  | ( 'designated-forwarder' | 'peer' | 'advertise' | 'no-more' | 'management' | 'flow' | 'policy' | 'platform' ) tail
+  | ( 'isis' | 'fabric' 'forwarding' ( 'dhcp' | 'anycast-gateway-mac' ) ) tail
+  | 'vrf' ( 'forwarding' | 'member' | 'attach' | 'receive' | 'select' ) tail
+  | 'vrf' word?
+  | rareOverlay tail
   | ( 'arp' ( 'timeout' | 'access-list' | 'gratuitous' | 'aging' | 'monitor' | 'cache' ) | 'multicast' | 'igmp' | 'pim' ) tail
   | ( 'service' ( 'instance' | 'unsupported-transceiver' ) | 'xconnect' | 'ppp' | 'clock' | 'dialer' | 'backup' ) tail
-  | ( 'exec' | 'hw-module' | rareSwitch 'virtual' | 'stackwise-virtual' | 'dual-active' | 'port-name' | 'vtp' ) tail
+  | ( rareSwitch 'virtual' | rarePortWord | 'port-name' | 'vtp' ) tail
   | ( 'port' ( 'license' | 'speed' | 'duplex' | 'monitor' | 'link-flap' ) | 'persistent-delay' | 'ipx' | 'zone-member' ) tail
   | 'ip' ipDetail tail
   | 'ip' 'dhcp' ( 'relay' | 'client' | 'smart-relay' | 'server' ) tail
@@ -896,6 +902,33 @@ portHarmless
 
 rareSwitch
   : 'switch'
+  ;
+
+rareOverlay
+  : 'vxlan'
+  | 'member'
+  | 'ingress-replication'
+  | 'suppress-arp'
+  | 'suppress-unknown-unicast'
+  | 'host-reachability'
+  | 'source-interface'
+  | 'mcast-group'
+  | 'global'
+  | 'identifier'
+  | 'route-target'
+  | 'designated-forwarder'
+  | 'advertise'
+  | 'multisite'
+  | 'evpn'
+  ;
+
+rarePortWord
+  : 'stackwise-virtual'
+  | 'dual-active'
+  | 'nat'
+  | 'platform'
+  | 'hw-module'
+  | 'management'
   ;
 
 ipDetail
@@ -1000,7 +1033,7 @@ otherBlock
   | ( 'event' | 'crypto' | 'key' | 'domain' | 'applet' | 'aaa-server' | 'policy' | 'process' | 'address-family' ) tail
   | ( 'flow' | 'cns' | 'gatekeeper' | 'sccp' | 'stcapp' | 'roles' | 'class' | 'tacacs' | 'radius' | 'ldap' ) tail
   | ( 'monitor' | 'time-range' | 'guestshell' | 'app-hosting' | 'virtual-service' | 'nve' | 'segment-routing' ) tail
-  | ( 'spd' | 'qos-profile' | 'switch-profile' | 'vdc' | 'module-group' | 'stackwise-virtual' | 'eem' ) tail
+  | ( 'qos-profile' | 'vdc' | rareBlock ) tail
   | 'aaa' 'group' tail
   | ( 'ip' | 'ipv6' | 'mac' | 'arp' ) 'access-list' tail
   | 'ip' ( 'vrf' | 'sla' | 'inspect' | 'nbar' ) tail
@@ -1011,10 +1044,15 @@ otherBlock
   | 'macro' 'name' tail
   ;
 
+rareBlock
+  : 'switch-profile'
+  | 'stackwise-virtual'
+  ;
+
 // ---------------------------------------------------------------------------------- top-level statements without bearing
 
 topHarmless
-  : ( 'version' | 'boot' | 'boot-start-marker' | 'boot-end-marker' | 'service' | 'license' | 'config-register' ) tail
+  : ( 'version' | 'boot' | 'boot-start-marker' | 'boot-end-marker' | 'service' | 'license' ) tail
   | ( 'username' | 'enable' | 'password' | 'login' | 'privilege' | 'security' | 'banner' | 'alias' | 'prompt' ) tail
   | 'aaa' aaaDetail tail
   | ( 'access-list' | 'prefix-list' | 'community-list' | 'dot1x' | 'authentication' | 'access-session' | 'mab' ) tail
@@ -1025,15 +1063,16 @@ topHarmless
   | ( 'hardware' | 'hw-module' | 'module' | 'slot' | 'platform' | 'power' | 'environment' | 'transceiver' | 'poe' ) tail
   | ( 'switch' ( NUMBER | 'stack-member' ) | 'stack' | 'stack-power' | 'stack-mac' | 'card' | 'upgrade' | 'diagnostic' ) tail
   | ( 'sdm' | 'memory' | 'memory-size' | 'buffers' | 'exception' | 'file' | 'scripting' | 'kron' | 'warm-reboot' ) tail
-  | ( 'ethernet' | 'macro' ( 'global' | 'auto' | 'description' ) | 'define' | 'auto' | 'archivelog' | 'vstack' ) tail
+  | ( 'ethernet' | 'macro' ( 'global' | 'auto' | 'description' ) | 'auto' | 'vstack' ) tail
   | ( 'bfd' | 'mpls' | 'multilink' | 'isdn' | 'frame-relay' | 'ipx' | 'l2protocol-tunnel' | 'l2' | 'copp' ) tail
-  | ( 'fabric' | 'vxlan' | 'overlay' | 'nv' | 'otv' | 'wireless' | 'ap' | 'capwap' | 'network-policy' | 'location' ) tail
+  | ( 'fabric' | 'vxlan' | 'overlay' | 'nv' | 'otv' | 'wireless' | 'ap' | 'capwap' | 'location' ) tail
   | ( 'ssh' | 'telnet' | 'tftp-server' | 'ftp-server' | 'ftp' | 'netconf' | 'netconf-yang' | 'restconf' | 'http' ) tail
-  | ( 'https' | 'web-management' | 'transport' | 'tcp' | 'terminal' | 'default-gateway' | 'gateway' | 'tunnel' ) tail
-  | ( 'no-more' | 'configure' | 'write' | 'copy' | 'reload' | 'subscriber' | 'nmsp' | 'fips' | 'crypto-local' ) tail
-  | ( 'monitoring' | 'route' | 'arp' arpDetail | 'mac' macDetail | 'mac-address-table' | 'priority-queue' | 'wrr-queue' ) tail
+  | ( 'https' | 'web-management' | 'transport' | 'tcp' | 'terminal' | 'gateway' | 'tunnel' ) tail
+  | ( 'configure' | 'write' | 'copy' | 'reload' | 'subscriber' | 'nmsp' | 'fips' | 'csdb' ) tail
+  | ( 'monitoring' | 'route' | 'arp' arpDetail | 'mac' macDetail | 'mac-address-table' | 'priority-queue' ) tail
   | ( 'rcv-queue' | 'congestion-drops' | 'mvr' | 'gvrp' | 'igmp' | 'wsma' | 'session' | 'session-limit' | 'dns' ) tail
-  | ( 'name-server' | 'load-interval' | 'packet' | 'resource' | 'rep' | 'profile' | 'system' systemDetail | 'hostname-prefix' ) tail
+  | ( 'name-server' | 'load-interval' | 'packet' | 'resource' | 'rep' | 'profile' | 'system' systemDetail ) tail
+  | rareTopWord tail
   | 'mls' ( 'netflow' | 'cef' | 'acl' | 'flow' | 'rate-limit' | 'ip' | 'aging' | 'verify' ) tail
   | 'vlan' ( 'filter' | 'internal' | 'group' | 'accounting' | 'ifdescr' | 'dot1q' 'tag' 'pvid' ) tail
   | 'vpc' 'shutdown' tail
@@ -1041,6 +1080,16 @@ topHarmless
   | 'ip' 'dhcp' topDhcpDetail tail
   | 'ipv6' topIpv6Detail tail
   | 'ipv6' 'dhcp' topDhcpDetail tail
+  ;
+
+rareTopWord
+  : 'config-register'
+  | 'default-gateway'
+  | 'define'
+  | 'wrr-queue'
+  | 'network-policy'
+  | 'cfs'
+  | 'spd'
   ;
 
 aaaDetail

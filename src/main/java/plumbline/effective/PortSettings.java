@@ -3,9 +3,15 @@ package plumbline.effective;
 import java.util.List;
 import java.util.Map;
 import plumbline.port.PortName;
+import plumbline.setting.Carried;
 import plumbline.setting.Evidence;
 import plumbline.setting.Key;
+import plumbline.setting.Keys;
+import plumbline.setting.PortMode;
 import plumbline.setting.Setting;
+import plumbline.setting.Truth;
+import plumbline.vlan.VlanId;
+import plumbline.vlan.VlanSet;
 
 /**
  * The effective settings of one port.
@@ -42,5 +48,54 @@ public record PortSettings(
       throw new IllegalArgumentException("no setting " + key + " on " + fullName);
     }
     return (Setting<T>) setting;
+  }
+
+  /** Whether frames of the VLAN cross this port. */
+  public Truth carries(VlanId vlan) {
+    Setting<Carried> carried = get(Keys.CARRIED);
+    if (carried.value().isEmpty()) {
+      return carried.isDecided() ? Truth.NO : Truth.UNKNOWN;
+    }
+    if (carried.value().get().certain().contains(vlan)) {
+      return Truth.YES;
+    }
+    return carried.value().get().possible().contains(vlan) ? Truth.UNKNOWN : Truth.NO;
+  }
+
+  /**
+   * The VLAN of untagged frames; absent on a port that takes none: a routed port, a trunk that tags
+   * its native VLAN, a trunk whose native VLAN is outside its allowed list. Whether that VLAN
+   * exists and the port is open is {@link #carries(VlanId)}'s to say.
+   */
+  public Setting<VlanId> untagged() {
+    Setting<PortMode> mode = get(Keys.MODE);
+    if (mode.is(PortMode.ACCESS)) {
+      return get(Keys.ACCESS_VLAN);
+    }
+    if (mode.is(PortMode.TRUNK)) {
+      return untaggedOnTrunk();
+    }
+    return mode.is(PortMode.ROUTED)
+        ? new Setting.Absent<>(mode.evidence())
+        : new Setting.Unknown<>("the port's mode leaves it open", mode.evidence());
+  }
+
+  private Setting<VlanId> untaggedOnTrunk() {
+    Setting<VlanId> vlan = get(Keys.NATIVE_VLAN);
+    Setting<Boolean> tagging = get(Keys.NATIVE_TAGGING);
+    Setting<VlanSet> allowed = get(Keys.ALLOWED);
+    if (tagging.is(true)) {
+      return new Setting.Absent<>(tagging.evidence());
+    }
+    if (vlan.value().isEmpty()) {
+      return vlan;
+    }
+    if (allowed.value().filter(list -> !list.contains(vlan.value().get())).isPresent()) {
+      return new Setting.Absent<VlanId>(vlan.evidence()).because(allowed.evidence());
+    }
+    if (!tagging.isDecided()) {
+      return tagging.map(tagged -> vlan.value().get());
+    }
+    return allowed.isDecided() ? vlan : allowed.map(list -> vlan.value().get());
   }
 }

@@ -8,7 +8,9 @@ import java.util.TreeMap;
 import plumbline.port.PortName;
 import plumbline.setting.Evidence;
 import plumbline.setting.Setting;
+import plumbline.setting.Truth;
 import plumbline.statement.SwitchText;
+import plumbline.vlan.VlanId;
 
 /**
  * Everything that one config text says a switch does.
@@ -23,6 +25,7 @@ import plumbline.statement.SwitchText;
  * @param times what the header says of changes and saves
  * @param vlans the VLAN database
  * @param ports all ports that the text opens, VLAN interfaces too, in order
+ * @param removed virtual ports that a line removes for good, with that line
  * @param gateways addresses in VLANs, by VLAN
  * @param tree spanning tree of the whole switch
  * @param routing whether the switch routes between VLANs
@@ -41,6 +44,7 @@ public record SwitchSettings(
     SwitchText.Times times,
     VlanDatabase vlans,
     SortedMap<PortName, PortSettings> ports,
+    SortedMap<PortName, Evidence.Line> removed,
     List<Gateway> gateways,
     SpanningTree tree,
     Setting<Boolean> routing,
@@ -50,13 +54,54 @@ public record SwitchSettings(
   /** Copies the collections. */
   public SwitchSettings {
     ports = Collections.unmodifiableSortedMap(new TreeMap<>(ports));
+    removed = Collections.unmodifiableSortedMap(new TreeMap<>(removed));
     gateways = List.copyOf(gateways);
     doubtfulHeaders = List.copyOf(doubtfulHeaders);
   }
 
   /** The port's settings, if the text opens the port. */
-  public Optional<PortSettings> port(PortName name) {
-    return Optional.ofNullable(ports.get(name));
+  public Optional<PortSettings> port(PortName port) {
+    return Optional.ofNullable(ports.get(port));
+  }
+
+  /**
+   * Whether the switch lacks the port. Undecided for a port that the text does not open while the
+   * text is a script, is cut short, or has an interface header that names no clear port.
+   */
+  public Truth isPortAbsent(PortName port) {
+    if (ports.containsKey(port)) {
+      return Truth.NO;
+    }
+    if (removed.containsKey(port)) {
+      return Truth.YES;
+    }
+    return whyPortsMayBeMissing().isPresent() ? Truth.UNKNOWN : Truth.YES;
+  }
+
+  /** Why a port that the text does not open may be there all the same, a clause. */
+  public Optional<String> whyPortsMayBeMissing() {
+    if (script) {
+      return Optional.of(SwitchTexts.SCRIPT);
+    }
+    if (truncation.isPresent()) {
+      return truncation.map(SwitchTexts::breaksOff);
+    }
+    return doubtfulHeaders.stream()
+        .findFirst()
+        .map(header -> "the interface header in line " + header.line() + " names no clear port");
+  }
+
+  /** Whether some port that is open carries the VLAN. */
+  public Truth reachesPort(VlanId vlan) {
+    Truth reaches = whyPortsMayBeMissing().isPresent() ? Truth.UNKNOWN : Truth.NO;
+    for (PortSettings port : ports.values()) {
+      Truth carries = port.carries(vlan);
+      if (carries == Truth.YES) {
+        return Truth.YES;
+      }
+      reaches = carries == Truth.UNKNOWN ? Truth.UNKNOWN : reaches;
+    }
+    return reaches;
   }
 
   /** The port's name as this switch's dialect prints it. */
@@ -67,5 +112,27 @@ public record SwitchSettings(
   /** The number of unknown statements, inside ports and outside. */
   public int unknownStatements() {
     return unknownElsewhere + ports.values().stream().mapToInt(port -> port.unknown().size()).sum();
+  }
+
+  /** The same settings with the gateways judged. */
+  SwitchSettings withGateways(List<Gateway> judged) {
+    return new SwitchSettings(
+        name,
+        hostname,
+        file,
+        dialect,
+        dialectReason,
+        script,
+        truncation,
+        times,
+        vlans,
+        ports,
+        removed,
+        judged,
+        tree,
+        routing,
+        doubtfulHeaders,
+        unknownElsewhere,
+        lines);
   }
 }

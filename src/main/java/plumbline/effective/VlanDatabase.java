@@ -1,8 +1,10 @@
 package plumbline.effective;
 
 import java.util.Collections;
+import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import plumbline.setting.Evidence;
 import plumbline.setting.Setting;
 import plumbline.setting.Truth;
 import plumbline.vlan.VlanId;
@@ -14,12 +16,27 @@ import plumbline.vlan.VlanSet;
  * @param known whether the text is known to hold the whole list, so that a VLAN without a stanza
  *     does not exist
  * @param why the reason for that, a clause
+ * @param evidence the lines behind that reason; may be empty
  * @param entries the VLANs that have a stanza, and VLAN 1
+ * @param removed VLANs that a line removes: they do not exist, whatever is known of the others
+ * @param doubtful VLANs that only a line in doubt declares or removes
  */
-public record VlanDatabase(boolean known, String why, SortedMap<VlanId, Entry> entries) {
+public record VlanDatabase(
+    boolean known,
+    String why,
+    List<Evidence> evidence,
+    SortedMap<VlanId, Entry> entries,
+    VlanSet removed,
+    VlanSet doubtful) {
   /** Copies the entries. */
   public VlanDatabase {
+    evidence = List.copyOf(evidence);
     entries = Collections.unmodifiableSortedMap(new TreeMap<>(entries));
+  }
+
+  /** A database of which no line removes a VLAN or leaves one in doubt. */
+  public VlanDatabase(boolean known, String why, SortedMap<VlanId, Entry> entries) {
+    this(known, why, List.of(), entries, VlanSet.NONE, VlanSet.NONE);
   }
 
   /**
@@ -31,12 +48,18 @@ public record VlanDatabase(boolean known, String why, SortedMap<VlanId, Entry> e
    */
   public record Entry(VlanId id, Setting<String> name, Setting<Boolean> active) {}
 
-  /** Whether the VLAN exists on this switch. */
+  /**
+   * Whether the VLAN exists on this switch. VLANs 1002 to 1005, reserved in many implementations
+   * (common practice, no source), are never missing: without a stanza they stay undecided.
+   */
   public Truth exists(VlanId vlan) {
     if (entries.containsKey(vlan)) {
       return Truth.YES;
     }
-    return known ? Truth.NO : Truth.UNKNOWN;
+    if (doubtful.contains(vlan) || VlanSet.RESERVED.contains(vlan)) {
+      return Truth.UNKNOWN;
+    }
+    return known || removed.contains(vlan) ? Truth.NO : Truth.UNKNOWN;
   }
 
   /** Whether the VLAN exists and is active. */
@@ -51,5 +74,20 @@ public record VlanDatabase(boolean known, String why, SortedMap<VlanId, Entry> e
   /** The VLANs that exist for certain. */
   public VlanSet existing() {
     return VlanSet.of(entries.keySet());
+  }
+
+  /** The VLANs that exist and are active, for certain. */
+  public VlanSet active() {
+    return VlanSet.of(
+        entries.keySet().stream().filter(vlan -> isActive(vlan) == Truth.YES).toList());
+  }
+
+  /** The VLANs that are active for certain or perhaps; reserved ones only with a stanza. */
+  public VlanSet perhapsActive() {
+    VlanSet inactive =
+        VlanSet.of(entries.keySet().stream().filter(vlan -> isActive(vlan) == Truth.NO).toList());
+    VlanSet others =
+        known ? doubtful : VlanSet.ALL.minus(removed).plus(doubtful).minus(VlanSet.RESERVED);
+    return existing().plus(others).minus(inactive);
   }
 }

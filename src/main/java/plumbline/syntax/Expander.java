@@ -3,6 +3,7 @@ package plumbline.syntax;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.antlr.v4.runtime.CharStreams;
 import org.antlr.v4.runtime.Token;
 import plumbline.statement.Context;
@@ -16,6 +17,7 @@ final class Expander {
   /** A request for help, left in a capture: never an operand. */
   private static final String HOLE = "?";
 
+  private static final String OMISSION = " ...";
   private static final List<String> PAGE_BREAKS = List.of("<br>", "<br/>", "<br />");
 
   private final Keywords allKeywords;
@@ -32,7 +34,8 @@ final class Expander {
    * @param prefix {@code no}, {@code default} or empty
    * @param firstWord the first word behind the prefix, as written; may be empty
    * @param keywords the keywords in full that lead the statement up to its first operand
-   * @param more whether anything follows them
+   * @param shown what the statement shows when every operand is left out that may be any word
+   * @param freeText the free text that its only keyword governs
    * @param fits whether the grammar takes the whole text
    */
   record Expansion(
@@ -41,19 +44,26 @@ final class Expander {
       String prefix,
       String firstWord,
       List<String> keywords,
-      boolean more,
+      String shown,
+      Optional<String> freeText,
       boolean fits) {}
 
   /** The statement without line ends and without what a web page left at its end. */
   static String clean(String raw) {
     String line = raw.replace('\n', ' ').replace('\r', ' ').strip();
-    for (String mark : PAGE_BREAKS) {
-      int at = line.length() - mark.length();
-      if (at >= 0 && line.regionMatches(true, at, mark, 0, mark.length())) {
-        return line.substring(0, at).strip();
-      }
+    Optional<String> mark = pageBreak(line);
+    while (mark.isPresent()) {
+      line = line.substring(0, line.length() - mark.get().length()).strip();
+      mark = pageBreak(line);
     }
     return line;
+  }
+
+  private static Optional<String> pageBreak(String line) {
+    return PAGE_BREAKS.stream()
+        .filter(
+            mark -> line.regionMatches(true, line.length() - mark.length(), mark, 0, mark.length()))
+        .findFirst();
   }
 
   Expansion expand(Context context, String statement) {
@@ -70,7 +80,9 @@ final class Expander {
     private String prefix = "";
     private String firstWord = "";
     private boolean leading = true;
-    private boolean more;
+    private final StringBuilder shown = new StringBuilder();
+    private Optional<String> freeText = Optional.empty();
+    private boolean open;
 
     Walk(Keywords.Node start, String statement) {
       this.node = start;
@@ -101,7 +113,8 @@ final class Expander {
           prefix,
           firstWord,
           keywords,
-          more,
+          open ? shown + OMISSION : shown.toString(),
+          freeText,
           fits && node.canEnd());
     }
 
@@ -118,16 +131,16 @@ final class Expander {
         return stepOperand(word);
       }
       node = node.after(type);
-      append(allKeywords.literal(type), word);
+      append(allKeywords.literal(type), word, open);
       if (leading && !(first && !prefix.isEmpty())) {
         keywords.add(allKeywords.literal(type));
       }
-      more |= !leading;
       return type;
     }
 
     private int stepOperand(String word) {
       int last = Token.INVALID_TYPE;
+      boolean named = true;
       SwitchConfigLexer lexer = new SwitchConfigLexer(CharStreams.fromString(word));
       lexer.removeErrorListeners();
       for (Token token = lexer.nextToken();
@@ -137,32 +150,36 @@ final class Expander {
         if (!node.takes(last)) {
           return Token.INVALID_TYPE;
         }
+        named &= node.names(last);
         node = node.after(last);
       }
       leading = false;
-      more = true;
-      append(word, word);
+      append(word, word, !named);
       return last;
     }
 
-    private boolean stepText(String freeText) {
-      if (freeText.equals(HOLE) || !node.takes(SwitchConfigLexer.TEXT)) {
+    private boolean stepText(String rest) {
+      if (rest.equals(HOLE) || !node.takes(SwitchConfigLexer.TEXT)) {
         return false;
       }
       node = node.after(SwitchConfigLexer.TEXT);
       leading = false;
-      more = true;
-      append(freeText, freeText);
+      append(rest, rest, true);
+      freeText = keywords.size() == 1 ? Optional.of(rest) : Optional.empty();
       return true;
     }
 
-    private void append(String full, String written) {
+    private void append(String full, String written, boolean isOpen) {
+      open |= isOpen;
       if (!text.isEmpty()) {
         text.append(' ');
         source.append(' ');
       }
       text.append(full);
       source.append(written);
+      if (!open) {
+        shown.append(shown.isEmpty() ? "" : " ").append(full);
+      }
     }
 
     private int endOfWord(int from) {

@@ -208,6 +208,12 @@ final class Keywords {
       return edges.stream().anyMatch(edge -> matches(edge.transition(), type));
     }
 
+    /** Says whether the grammar names a token of this type here, not just any word. */
+    boolean names(int type) {
+      return edges.stream()
+          .anyMatch(edge -> !isOpen(edge.transition()) && matches(edge.transition(), type));
+    }
+
     /** The place behind a token of this type. */
     Node after(int type) {
       return following.computeIfAbsent(type, this::computeAfter);

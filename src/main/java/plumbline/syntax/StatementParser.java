@@ -16,6 +16,7 @@ import plumbline.statement.Command;
 import plumbline.statement.Context;
 import plumbline.statement.Form;
 import plumbline.statement.Meaning;
+import plumbline.statement.PortCommand;
 import plumbline.statement.PortCommand.Redundancy;
 import plumbline.statement.SwitchCommand;
 import plumbline.text.Secrets;
@@ -37,8 +38,8 @@ public final class StatementParser implements StatementSource {
   /** Longer than a list of all VLANs one by one: no statement, but data. */
   private static final int LONGEST_STATEMENT = 32_768;
 
+  private static final String STAND_IN = " x";
   private static final Set<String> EXITS = Set.of("exit", "quit");
-  private static final String OMISSION = " ...";
 
   private final Keywords allKeywords = new Keywords();
   private final Expander expander = new Expander(allKeywords);
@@ -59,16 +60,66 @@ public final class StatementParser implements StatementSource {
    */
   @Override
   public Meaning read(Context context, String text) {
-    Map<String, Meaning> known = shared.get(context);
-    Meaning meaning = known.get(text);
-    if (meaning == null) {
-      meaning = parse(context, Expander.clean(text));
-      if (text.length() <= LONGEST_SHARED) {
-        Meaning earlier = known.putIfAbsent(text, meaning);
-        return earlier == null ? meaning : earlier;
-      }
+    Meaning known = shared.get(context).get(text);
+    if (known != null) {
+      return known;
     }
-    return meaning;
+    String statement = Expander.clean(text);
+    if (context == Context.OTHER) {
+      return other(statement);
+    }
+    Expander.Expansion expansion = expander.expand(context, statement);
+    if (statement.length() > LONGEST_STATEMENT) {
+      return unknown(expansion);
+    }
+    Optional<Meaning> named = expansion.fits() ? named(context, expansion) : Optional.empty();
+    return named.orElseGet(() -> share(context, text, parse(context, expansion)));
+  }
+
+  private Meaning share(Context context, String text, Meaning meaning) {
+    if (text.length() > LONGEST_SHARED) {
+      return meaning;
+    }
+    Meaning earlier = shared.get(context).putIfAbsent(text, meaning);
+    return earlier == null ? meaning : earlier;
+  }
+
+  /**
+   * The meaning of a keyword with free text behind it. Such texts are many and nearly all distinct:
+   * the grammar sees the keyword with a stand-in once, and the text takes the stand-in's place.
+   */
+  private Optional<Meaning> named(Context context, Expander.Expansion expansion) {
+    if (expansion.freeText().isEmpty()) {
+      return Optional.empty();
+    }
+    String keyword = form(expansion).prefix() + expansion.keywords().get(0);
+    Meaning model =
+        Optional.ofNullable(shared.get(context).get(keyword + STAND_IN))
+            .orElseGet(() -> share(context, keyword + STAND_IN, model(context, keyword)));
+    Optional<String> text =
+        Optional.of(Secrets.mask(Operands.unquote(expansion.freeText().orElseThrow())));
+    String quote = Secrets.mask(expansion.source());
+    return withText(model.command(), text).map(c -> new Meaning(model.form(), c, quote));
+  }
+
+  private Meaning model(Context context, String keyword) {
+    return parse(context, expander.expand(context, keyword + STAND_IN));
+  }
+
+  private static Optional<Command> withText(Command model, Optional<String> text) {
+    if (model instanceof PortCommand.Description) {
+      return Optional.of(new PortCommand.Description(text));
+    }
+    if (model instanceof PortCommand.InterfaceVlanName) {
+      return Optional.of(new PortCommand.InterfaceVlanName(text));
+    }
+    if (model instanceof SwitchCommand.VlanName) {
+      return Optional.of(new SwitchCommand.VlanName(text));
+    }
+    if (model instanceof SwitchCommand.Hostname) {
+      return Optional.of(new SwitchCommand.Hostname(text));
+    }
+    return Optional.empty();
   }
 
   /**
@@ -93,14 +144,7 @@ public final class StatementParser implements StatementSource {
     return Printer.print(meaning);
   }
 
-  private Meaning parse(Context context, String statement) {
-    if (context == Context.OTHER) {
-      return other(statement);
-    }
-    Expander.Expansion expansion = expander.expand(context, statement);
-    if (statement.length() > LONGEST_STATEMENT) {
-      return unknown(expansion);
-    }
+  private static Meaning parse(Context context, Expander.Expansion expansion) {
     return tree(context, expansion)
         .flatMap(StatementBuilder::build)
         .map(built -> new Meaning(built.form(), built.command(), quote(built.command(), expansion)))
@@ -143,8 +187,7 @@ public final class StatementParser implements StatementSource {
    */
   private static String quote(Command command, Expander.Expansion expansion) {
     if (command instanceof Command.Harmless || command instanceof SwitchCommand.OtherBlock) {
-      String keywords = String.join(" ", expansion.keywords());
-      return form(expansion).prefix() + keywords + (expansion.more() ? OMISSION : "");
+      return expansion.shown();
     }
     if (command instanceof Redundancy line && line.attribute() == Redundancy.Attribute.OTHER) {
       return Printer.print(new Meaning(form(expansion), line, ""));

@@ -1,5 +1,6 @@
 package plumbline.syntax;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -14,11 +15,13 @@ import plumbline.syntax.SwitchConfigParser.DatabaseVlansContext;
 import plumbline.syntax.SwitchConfigParser.VlanDatabaseHeaderContext;
 import plumbline.syntax.SwitchConfigParser.VlanHarmlessContext;
 import plumbline.syntax.SwitchConfigParser.VlanHeaderContext;
+import plumbline.syntax.SwitchConfigParser.VlanLineContext;
 import plumbline.syntax.SwitchConfigParser.VlanMembersContext;
 import plumbline.syntax.SwitchConfigParser.VlanNameContext;
 import plumbline.syntax.SwitchConfigParser.VlanSessionContext;
 import plumbline.syntax.SwitchConfigParser.VlanShutdownContext;
 import plumbline.syntax.SwitchConfigParser.VlanStateContext;
+import plumbline.syntax.SwitchConfigParser.VlansContext;
 
 /** Makes commands of the VLAN stanzas and of the block that lists VLANs one a line. */
 final class VlanBuilder extends SwitchConfigParserBaseVisitor<Command> {
@@ -80,10 +83,19 @@ final class VlanBuilder extends SwitchConfigParserBaseVisitor<Command> {
   }
 
   @Override
+  public Command visitVlanLine(VlanLineContext line) {
+    return declared(line.vlans(), line.databaseDetail());
+  }
+
+  @Override
   public Command visitDatabaseVlans(DatabaseVlansContext line) {
+    return declared(line.vlans(), line.databaseDetail());
+  }
+
+  private Command declared(VlansContext vlans, List<DatabaseDetailContext> details) {
     Optional<String> name = Optional.empty();
     boolean suspended = false;
-    for (DatabaseDetailContext detail : line.databaseDetail()) {
+    for (DatabaseDetailContext detail : details) {
       suspended |= detail.SUSPEND() != null;
       if (detail.text() != null) {
         Matcher named = NAMED.matcher(detail.text().getText());
@@ -93,7 +105,7 @@ final class VlanBuilder extends SwitchConfigParserBaseVisitor<Command> {
         }
       }
     }
-    return new SwitchCommand.DatabaseVlans(operands.vlans(line.vlans()), name, suspended);
+    return new SwitchCommand.DatabaseVlans(operands.vlans(vlans), name, suspended);
   }
 
   @Override

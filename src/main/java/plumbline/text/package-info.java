@@ -1,2 +1,2 @@
-/** Helpers for text that every package may use; imports nothing of the project. */
+/** Words, widths and lines of text as people read them; imports nothing of the project. */
 package plumbline.text;

@@ -1,0 +1,142 @@
+package plumbline.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import plumbline.design.Design;
+import plumbline.finding.Finding;
+import plumbline.judge.Judge;
+import plumbline.judge.Spoken;
+import plumbline.result.Result;
+import plumbline.rules.InputCase;
+import plumbline.rules.InputRule;
+import plumbline.rules.Outcome;
+import plumbline.rules.Outcomes;
+import plumbline.rules.PortCase;
+import plumbline.rules.PortRule;
+import plumbline.rules.Rule;
+import plumbline.rules.RuleCatalogue;
+import plumbline.rules.SwitchCase;
+import plumbline.rules.SwitchRule;
+
+/**
+ * The audit: asks every rule about every case and lets the judge make findings of what they say. A
+ * rule that fails with a bug is named and the others go on.
+ */
+public final class Audit {
+  private final List<Rule> rules;
+  private final List<Spoken> spoken = new ArrayList<>();
+  private final List<String> failures = new ArrayList<>();
+
+  private Audit(List<Rule> rules) {
+    this.rules = rules;
+  }
+
+  /** Holds effective settings against the design. */
+  public static AuditOutcome run(AuditInput input) {
+    return run(input, RuleCatalogue.ALL);
+  }
+
+  /** The same with the given rules only. */
+  static AuditOutcome run(AuditInput input, List<Rule> rules) {
+    return new Audit(rules).outcome(input);
+  }
+
+  private AuditOutcome outcome(AuditInput input) {
+    Design design = input.design();
+    input.missing().forEach(one -> ask(new InputCase.Missing(design, one.designed())));
+    input
+        .unread()
+        .forEach(
+            one -> ask(new InputCase.Unread(design, one.file(), one.designed(), one.reason())));
+    for (AuditInput.AuditedConfig config : input.configs()) {
+      InputCase.Read read = new InputCase.Read(design, config.designed(), config.settings());
+      ask(read);
+      if (read.isConfig()) {
+        config.designed().ifPresent(known -> ask(new SwitchCase(design, known, config.settings())));
+      }
+    }
+    // silent rules are judged like the others: what they explain must not come up under another
+    // name
+    List<Finding> findings =
+        Judge.findings(spoken).stream()
+            .filter(finding -> !design.silentRules().contains(finding.rule()))
+            .toList();
+    return new AuditOutcome(findings, counts(design), failures);
+  }
+
+  private void ask(InputCase input) {
+    for (Rule rule : rules) {
+      if (rule instanceof InputRule one) {
+        guarded(rule, place(input), outcomes -> one.check(input, outcomes));
+      }
+    }
+  }
+
+  private void ask(SwitchCase device) {
+    List<PortCase> ports = device.ports();
+    for (Rule rule : rules) {
+      if (rule instanceof SwitchRule one) {
+        guarded(rule, device.designed().name(), outcomes -> one.check(device, outcomes));
+      }
+      if (rule instanceof PortRule one) {
+        for (PortCase port : ports) {
+          String place = device.designed().name() + " " + port.fullName();
+          guarded(rule, place, outcomes -> one.check(port, outcomes));
+        }
+      }
+    }
+  }
+
+  private static String place(InputCase input) {
+    if (input instanceof InputCase.Missing missing) {
+      return missing.designed().name();
+    }
+    return input instanceof InputCase.Unread unread
+        ? unread.file()
+        : ((InputCase.Read) input).name();
+  }
+
+  /** The message of an exception may hold config text; its class does not. */
+  private void guarded(Rule rule, String place, Question question) {
+    List<Outcome> said = new ArrayList<>();
+    try {
+      question.put(said::add);
+    } catch (RuntimeException bug) {
+      failures.add(
+          "rule "
+              + rule.info().id()
+              + " failed at "
+              + place
+              + ": "
+              + bug.getClass().getSimpleName());
+      return;
+    }
+    said.forEach(outcome -> spoken.add(new Spoken(rule.info(), outcome)));
+  }
+
+  private List<Result.RuleCount> counts(Design design) {
+    Map<String, int[]> counts = new TreeMap<>();
+    rules.forEach(rule -> counts.put(rule.info().id(), new int[3]));
+    for (Spoken one : spoken) {
+      int kind =
+          one.outcome() instanceof Outcome.Conforms
+              ? 0
+              : one.outcome() instanceof Outcome.Candidate ? 1 : 2;
+      counts.get(one.rule().id())[kind]++;
+    }
+    return counts.entrySet().stream()
+        .filter(count -> !design.silentRules().contains(count.getKey()))
+        .map(
+            count ->
+                new Result.RuleCount(
+                    count.getKey(), count.getValue()[0], count.getValue()[1], count.getValue()[2]))
+        .toList();
+  }
+
+  /** A rule asked about one case. */
+  private interface Question {
+    void put(Outcomes outcomes);
+  }
+}

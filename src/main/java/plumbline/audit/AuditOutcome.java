@@ -1,0 +1,22 @@
+package plumbline.audit;
+
+import java.util.List;
+import plumbline.finding.Finding;
+import plumbline.result.Result;
+
+/**
+ * What an audit comes to.
+ *
+ * @param findings by switch, port (numeric), rule, id
+ * @param checks how many subjects each rule checked, by rule id, sorted; without silent rules
+ * @param ruleFailures one line for each rule that failed with a bug, naming rule and place
+ */
+public record AuditOutcome(
+    List<Finding> findings, List<Result.RuleCount> checks, List<String> ruleFailures) {
+  /** Copies the lists. */
+  public AuditOutcome {
+    findings = List.copyOf(findings);
+    checks = List.copyOf(checks);
+    ruleFailures = List.copyOf(ruleFailures);
+  }
+}

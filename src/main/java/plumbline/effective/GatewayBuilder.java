@@ -1,0 +1,115 @@
+package plumbline.effective;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import plumbline.port.PortKind;
+import plumbline.port.PortName;
+import plumbline.setting.Evidence;
+import plumbline.setting.Keys;
+import plumbline.setting.Setting;
+import plumbline.statement.Form;
+import plumbline.statement.PortCommand;
+import plumbline.statement.Statement;
+import plumbline.vlan.VlanId;
+
+/** Builds the gateways: VLAN interfaces, and sub-interfaces that carry a tag. */
+final class GatewayBuilder {
+  private final Dialect dialect;
+
+  GatewayBuilder(Dialect dialect) {
+    this.dialect = dialect;
+  }
+
+  /** The gateways of all ports by VLAN, not yet judged. */
+  List<Gateway> build(SortedMap<PortName, PortDraft> ports) {
+    List<Gateway> gateways = new ArrayList<>();
+    for (PortDraft port : ports.values()) {
+      vlanOf(port).ifPresent(vlan -> gateways.add(gateway(vlan, port)));
+    }
+    gateways.sort(Comparator.comparing(Gateway::vlan).thenComparing(Gateway::port));
+    return gateways;
+  }
+
+  private static Optional<VlanId> vlanOf(PortDraft port) {
+    PortName name = port.name();
+    if (name.sub().isPresent()) {
+      return port.lines()
+          .last(Matter.TAG, PortCommand.SubinterfaceTag.class)
+          .operand(PortCommand.SubinterfaceTag::vlan, Setting.absent())
+          .value();
+    }
+    return name.kind() == PortKind.VLAN && VlanId.isValid(name.lastNumber())
+        ? Optional.of(new VlanId(name.lastNumber()))
+        : Optional.empty();
+  }
+
+  private Gateway gateway(VlanId vlan, PortDraft port) {
+    Lines lines = port.lines();
+    Setting<List<String>> addresses = addresses(lines);
+    return new Gateway(
+        vlan,
+        port.name(),
+        port.header(),
+        addresses,
+        port.get(Keys.SHUT),
+        lines
+            .last(Matter.AUTOSTATE, PortCommand.Autostate.class)
+            .flag(dialect.fact(true, "a VLAN interface follows its ports")),
+        filtered(lines),
+        new GroupBuilder(dialect, lines, addresses).build(),
+        Setting.unknown("not judged yet"));
+  }
+
+  private Setting<Boolean> filtered(Lines lines) {
+    return lines
+        .last(Matter.PACKET_FILTER, PortCommand.AccessGroup.class)
+        .flag(dialect.fact(false, "no packet filter"));
+  }
+
+  /** The first address stands until another first one or a bare {@code no} replaces it. */
+  private Setting<List<String>> addresses(Lines lines) {
+    List<Statement> standing = new ArrayList<>();
+    for (Statement statement : lines.statements()) {
+      if (statement.command() instanceof PortCommand.Address address) {
+        standing.removeIf(earlier -> replaces(statement, address, earlier));
+        if (statement.form() == Form.SET && address.address().isPresent()) {
+          standing.add(statement);
+        }
+      }
+    }
+    LastWord<PortCommand.Address> last = lines.last(Matter.ADDRESS, PortCommand.Address.class);
+    if (last instanceof LastWord.Open<PortCommand.Address> open) {
+      return new Setting.Unknown<>(open.why(), open.evidence());
+    }
+    if (standing.isEmpty()) {
+      Setting<List<String>> none = dialect.nothing("no address");
+      return last.decide(said -> said.backTo(none), () -> none);
+    }
+    List<Evidence> evidence = new ArrayList<>();
+    standing.forEach(statement -> evidence.add(statement.evidence()));
+    return new Setting.Known<>(standing.stream().map(GatewayBuilder::text).toList(), evidence);
+  }
+
+  private static boolean replaces(
+      Statement later, PortCommand.Address address, Statement statement) {
+    PortCommand.Address earlier = (PortCommand.Address) statement.command();
+    if (earlier.version() != address.version()) {
+      return false;
+    }
+    if (later.form() != Form.SET) {
+      return address.address().isEmpty() || address.address().equals(earlier.address());
+    }
+    boolean first = address.version() == 4 && !address.secondary() && !earlier.secondary();
+    return first || address.address().equals(earlier.address());
+  }
+
+  private static String text(Statement statement) {
+    PortCommand.Address address = (PortCommand.Address) statement.command();
+    return address.address().orElseThrow()
+        + address.mask().map(mask -> " " + mask).orElse("")
+        + (address.secondary() ? " secondary" : "");
+  }
+}

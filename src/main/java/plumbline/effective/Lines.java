@@ -1,0 +1,108 @@
+package plumbline.effective;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import plumbline.setting.Evidence;
+import plumbline.statement.Command;
+import plumbline.statement.Form;
+import plumbline.statement.Statement;
+import plumbline.statement.SwitchText;
+
+/**
+ * The statements about one port, or about the whole switch, in order, with what their silence
+ * means.
+ *
+ * @param statements in the order of the text
+ * @param silence why an absent line is no default; empty where it is one
+ * @param origin a line that put the defaults back, such as {@code default interface}
+ * @param doubt why all of it is in doubt; empty where it is not
+ * @param truncation where the text breaks off: statements from there on are in doubt
+ */
+record Lines(
+    List<Statement> statements,
+    Optional<String> silence,
+    Optional<Evidence> origin,
+    Optional<String> doubt,
+    Optional<SwitchText.Truncation> truncation) {
+  /** Copies the statements. */
+  Lines {
+    statements = List.copyOf(statements);
+  }
+
+  /** The last word of the given kind of command on a matter. */
+  <C extends Command> LastWord<C> last(Matter matter, Class<C> type) {
+    return last(matter, type, statement -> true);
+  }
+
+  /** The last word on a matter, among the statements that pass the filter. */
+  <C extends Command> LastWord<C> last(Matter matter, Class<C> type, Predicate<Statement> filter) {
+    LastWord<C> last = new LastWord.Silent<>(origin);
+    for (Statement statement : statements) {
+      if (bearsOn(statement, matter, type, filter)) {
+        last = word(statement, type);
+      }
+    }
+    return settle(last);
+  }
+
+  private <C extends Command> boolean bearsOn(
+      Statement statement, Matter matter, Class<C> type, Predicate<Statement> filter) {
+    Command command = statement.command();
+    if (command instanceof Command.Unknown unknown) {
+      return matter.doubtedBy(unknown.understood());
+    }
+    return type.isInstance(command) && filter.test(statement);
+  }
+
+  private <C extends Command> LastWord<C> word(Statement statement, Class<C> type) {
+    List<Evidence> line = List.of(statement.evidence());
+    if (statement.command() instanceof Command.Unknown) {
+      return new LastWord.Open<>("line " + statement.line() + " is not understood", line, false);
+    }
+    Optional<String> inDoubt = doubtOf(statement);
+    if (inDoubt.isPresent()) {
+      return new LastWord.Open<>(inDoubt.get(), line, false);
+    }
+    return new LastWord.Said<>(statement, type.cast(statement.command()));
+  }
+
+  /** Why a statement is in doubt by its place; empty where it is not. */
+  Optional<String> doubtOf(Statement statement) {
+    return truncation.filter(cut -> statement.line() >= cut.line()).map(SwitchTexts::breaksOff);
+  }
+
+  private <C extends Command> LastWord<C> settle(LastWord<C> last) {
+    if (doubt.isPresent()) {
+      List<Evidence> evidence = new ArrayList<>();
+      if (last instanceof LastWord.Said<C> said) {
+        evidence.add(said.statement().evidence());
+      } else if (last instanceof LastWord.Open<C> open) {
+        evidence.addAll(open.evidence());
+      }
+      return new LastWord.Open<>(doubt.get(), evidence, false);
+    }
+    if (last instanceof LastWord.Silent<C> && silence.isPresent()) {
+      return new LastWord.Open<>(silence.get(), List.of(), true);
+    }
+    return last;
+  }
+
+  /** Whether the text is a pasted script. */
+  boolean isScript() {
+    return silence.filter(SwitchTexts.SCRIPT::equals).isPresent();
+  }
+
+  /** Why silence or the whole is open; empty where an absent line is a default. */
+  Optional<String> open() {
+    return doubt.or(() -> silence);
+  }
+
+  /** Whether a statement of that kind stands in its setting form. */
+  boolean sets(Class<? extends Command> type) {
+    return statements.stream()
+        .anyMatch(
+            statement -> type.isInstance(statement.command()) && statement.form() == Form.SET);
+  }
+}

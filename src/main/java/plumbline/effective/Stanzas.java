@@ -1,0 +1,204 @@
+package plumbline.effective;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import plumbline.port.PortName;
+import plumbline.port.PortNames.Reading;
+import plumbline.setting.Evidence;
+import plumbline.statement.Command;
+import plumbline.statement.Context;
+import plumbline.statement.Form;
+import plumbline.statement.Statement;
+import plumbline.statement.SwitchCommand;
+import plumbline.statement.SwitchText;
+
+/**
+ * Collects the statements of a text by port: stanzas opened again, ranges, {@code default
+ * interface} and {@code no interface}; all others stay in one list.
+ */
+final class Stanzas {
+  private final SwitchText text;
+  private final NavigableMap<PortName, Stanza> ports = new TreeMap<>();
+  private final NavigableMap<PortName, Evidence.Line> removed = new TreeMap<>();
+  private final List<Statement> others = new ArrayList<>();
+  private final List<Evidence.Line> doubtfulHeaders = new ArrayList<>();
+  private List<Stanza> open = List.of();
+  private int unknownElsewhere;
+
+  private Stanzas(SwitchText text) {
+    this.text = text;
+  }
+
+  /** Collects a text's statements. */
+  static Stanzas of(SwitchText text) {
+    Stanzas stanzas = new Stanzas(text);
+    stanzas.walk();
+    return stanzas;
+  }
+
+  /** What stands in one port's stanzas. */
+  private static final class Stanza {
+    private final Evidence.Line header;
+    private final List<Statement> statements = new ArrayList<>();
+    private Optional<Evidence> origin = Optional.empty();
+    private Optional<String> doubt = Optional.empty();
+
+    Stanza(Evidence.Line header) {
+      this.header = header;
+    }
+  }
+
+  private void walk() {
+    boolean whole = true;
+    for (Statement statement : text.statements()) {
+      if (closes(statement)) {
+        open = List.of();
+      }
+      if (whole && isCutOff(statement.line())) {
+        whole = false;
+        breakOff();
+      }
+      take(statement);
+    }
+    if (whole && text.truncation().isPresent()) {
+      breakOff();
+    }
+  }
+
+  private boolean isCutOff(int line) {
+    return text.truncation().filter(cut -> line >= cut.line()).isPresent();
+  }
+
+  private void breakOff() {
+    open.forEach(stanza -> stanza.doubt = text.truncation().map(SwitchTexts::breaksOff));
+  }
+
+  private static boolean closes(Statement statement) {
+    if (statement.command() instanceof Command.Layout layout) {
+      return layout.kind() == Command.Layout.Kind.BANNER;
+    }
+    return statement.context() != Context.PORT
+        || statement.command() instanceof Command.Exit
+        || statement.command() instanceof Command.End;
+  }
+
+  private void take(Statement statement) {
+    Command command = statement.command();
+    if (command instanceof SwitchCommand.Interface header) {
+      header(statement, header);
+    } else if (statement.context() == Context.PORT) {
+      open.forEach(stanza -> stanza.statements.add(statement));
+      if (open.isEmpty() && command instanceof Command.Unknown) {
+        unknownElsewhere++;
+      }
+    } else if (command instanceof Command.Unknown unknown) {
+      unknownElsewhere++;
+      if (isAboutSomePort(unknown)) {
+        doubtfulHeaders.add(statement.evidence());
+      }
+      others.add(statement);
+    } else if (!(command instanceof Command.Layout)) {
+      others.add(statement);
+    }
+  }
+
+  /** A garbled header, or a port's line under a header that is lost. */
+  private static boolean isAboutSomePort(Command.Unknown unknown) {
+    return !unknown.understood().isEmpty()
+        && (unknown.understood().get(0).equals("interface")
+            || unknown.understood().get(0).equals("switchport"));
+  }
+
+  private void header(Statement statement, SwitchCommand.Interface header) {
+    if (!(header.ports() instanceof Reading.Ports named)) {
+      doubtfulHeaders.add(statement.evidence());
+      return;
+    }
+    List<PortName> names = named.names().stream().distinct().toList();
+    if (statement.form() == Form.SET) {
+      open = names.stream().map(name -> reopened(name, statement)).toList();
+    } else {
+      names.forEach(name -> undo(name, statement));
+    }
+  }
+
+  private Stanza reopened(PortName name, Statement statement) {
+    Stanza stanza = ports.computeIfAbsent(name, key -> opened(statement));
+    Evidence.Line gone = removed.remove(name);
+    if (gone != null && stanza.origin.isEmpty()) {
+      stanza.origin = Optional.of(gone);
+    }
+    return stanza;
+  }
+
+  private Stanza opened(Statement statement) {
+    Stanza stanza = new Stanza(statement.evidence());
+    if (isCutOff(statement.line())) {
+      stanza.doubt = text.truncation().map(SwitchTexts::breaksOff);
+    }
+    return stanza;
+  }
+
+  private void undo(PortName name, Statement statement) {
+    boolean physical = name.kind().isPhysical() && name.sub().isEmpty();
+    if (isCutOff(statement.line())) {
+      ports.computeIfAbsent(name, key -> opened(statement)).doubt =
+          text.truncation().map(SwitchTexts::breaksOff);
+    } else if (statement.form() == Form.NO && !physical) {
+      ports.remove(name);
+      removed.put(name, statement.evidence());
+    } else {
+      Stanza stanza = ports.computeIfAbsent(name, key -> opened(statement));
+      stanza.statements.clear();
+      stanza.origin = Optional.of(statement.evidence());
+    }
+  }
+
+  /** The ports that the text opens. */
+  SortedMap<PortName, Lines> ports() {
+    NavigableMap<PortName, Lines> lines = new TreeMap<>();
+    ports.forEach((name, stanza) -> lines.put(name, lines(stanza)));
+    return lines;
+  }
+
+  private Lines lines(Stanza stanza) {
+    Optional<String> silence =
+        text.script() && stanza.origin.isEmpty()
+            ? Optional.of(SwitchTexts.SCRIPT)
+            : Optional.empty();
+    return new Lines(stanza.statements, silence, stanza.origin, stanza.doubt, text.truncation());
+  }
+
+  /** The line that first opens a port of {@link #ports()}. */
+  Evidence.Line header(PortName name) {
+    return ports.get(name).header;
+  }
+
+  /** The statements outside ports, in order: the switch's own, its VLANs' and its region's. */
+  Lines others() {
+    Optional<String> silence =
+        text.script()
+            ? Optional.of(SwitchTexts.SCRIPT)
+            : text.truncation().map(SwitchTexts::breaksOff);
+    return new Lines(others, silence, Optional.empty(), Optional.empty(), text.truncation());
+  }
+
+  /** Virtual ports that the text removes for good, with the line that does. */
+  SortedMap<PortName, Evidence.Line> removed() {
+    return removed;
+  }
+
+  /** Headers that name no clear port. */
+  List<Evidence.Line> doubtfulHeaders() {
+    return doubtfulHeaders;
+  }
+
+  /** The number of unknown statements outside the ports. */
+  int unknownElsewhere() {
+    return unknownElsewhere;
+  }
+}

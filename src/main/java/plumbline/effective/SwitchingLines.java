@@ -1,0 +1,49 @@
+package plumbline.effective;
+
+import plumbline.statement.Command;
+import plumbline.statement.Form;
+import plumbline.statement.PortCommand;
+import plumbline.statement.Statement;
+
+/** Says which lines of a port are about switching. */
+final class SwitchingLines {
+  private SwitchingLines() {}
+
+  /** Whether a line sets something about switching: mode, VLANs, bundle. */
+  static boolean anyFor(Lines lines) {
+    return lines.statements().stream()
+        .filter(statement -> statement.form() == Form.SET)
+        .map(Statement::command)
+        .anyMatch(
+            command ->
+                isVlanLine(command)
+                    || command instanceof PortCommand.Switched
+                    || command instanceof PortCommand.Pruning
+                    || command instanceof PortCommand.ChannelGroup);
+  }
+
+  /** Whether a port has lines about its mode and VLANs, which a bundle's must equal. */
+  static boolean anyOwn(Lines lines) {
+    return lines.statements().stream().anyMatch(SwitchingLines::isOwn);
+  }
+
+  private static boolean isOwn(Statement statement) {
+    Command command = statement.command();
+    return isVlanLine(command)
+        || (command instanceof PortCommand.Switched && statement.form() == Form.NO)
+        || (command instanceof Command.Unknown unknown
+            && !unknown.understood().isEmpty()
+            && unknown.understood().get(0).equals("switchport"));
+  }
+
+  private static boolean isVlanLine(Command command) {
+    return command instanceof PortCommand.Mode
+        || command instanceof PortCommand.Nonegotiate
+        || command instanceof PortCommand.AccessVlan
+        || command instanceof PortCommand.Voice
+        || command instanceof PortCommand.NativeVlan
+        || command instanceof PortCommand.NativeTagging
+        || command instanceof PortCommand.Allowed
+        || command instanceof PortCommand.Unmodelled;
+  }
+}

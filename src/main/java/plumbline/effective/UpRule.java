@@ -1,0 +1,133 @@
+package plumbline.effective;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import plumbline.port.PortName;
+import plumbline.setting.Bundle;
+import plumbline.setting.Carried;
+import plumbline.setting.Evidence;
+import plumbline.setting.Keys;
+import plumbline.setting.Setting;
+import plumbline.setting.Truth;
+import plumbline.vlan.VlanSet;
+
+/**
+ * Decides what each port carries once it is known which ports are up: not shut, not suspended, and
+ * a bundle only while enough of its members are. Nothing else that a port's own settings do is
+ * certain to disable it.
+ */
+final class UpRule {
+  private final SortedMap<PortName, PortDraft> ports;
+  private final CarriedRule carried;
+  private final Optional<String> incomplete;
+
+  /**
+   * Prepares the rule.
+   *
+   * @param incomplete why the text may lack members of a bundle; empty where it cannot
+   */
+  UpRule(SortedMap<PortName, PortDraft> ports, CarriedRule carried, Optional<String> incomplete) {
+    this.ports = ports;
+    this.carried = carried;
+    this.incomplete = incomplete;
+  }
+
+  /** Puts the VLANs that every port carries; needs all other settings. */
+  void apply() {
+    for (PortDraft port : ports.values()) {
+      if (BundleRule.bundleOf(port, ports).isEmpty()) {
+        port.put(Keys.CARRIED, byItself(port));
+      }
+    }
+    for (PortDraft port : ports.values()) {
+      BundleRule.bundleOf(port, ports)
+          .ifPresent(bundle -> port.put(Keys.CARRIED, asMember(port, bundle)));
+    }
+  }
+
+  private Setting<Carried> byItself(PortDraft port) {
+    Up own = open(port.get(Keys.SHUT)).and(open(port.get(Keys.SUSPENDED)));
+    return port.name().kind().isBundle() && port.name().sub().isEmpty()
+        ? result(port, own.and(members(port)))
+        : result(port, own);
+  }
+
+  private Setting<Carried> result(PortDraft port, Up up) {
+    Setting<Carried> setting = carried.carried(port, up.truth(), up.evidence());
+    return up.truth() == Truth.UNKNOWN ? setting.because(up.evidence()) : setting;
+  }
+
+  /** A member carries what its bundle carries. */
+  private Setting<Carried> asMember(PortDraft member, PortDraft bundle) {
+    Up up = open(member.get(Keys.SHUT)).and(open(member.get(Keys.SUSPENDED)));
+    Setting<Carried> whole = bundle.get(Keys.CARRIED);
+    return switch (up.truth()) {
+      case NO -> new Setting.Known<>(Carried.exactly(VlanSet.NONE), up.evidence());
+      case YES -> whole.because(member.get(Keys.BUNDLE).evidence());
+      case UNKNOWN ->
+          whole.map(all -> new Carried(VlanSet.NONE, all.possible())).because(up.evidence());
+    };
+  }
+
+  private Up members(PortDraft bundle) {
+    int certain = 0;
+    int possible = 0;
+    List<Evidence> evidence = new ArrayList<>();
+    for (PortDraft port : ports.values()) {
+      Setting<Bundle> membership = port.get(Keys.BUNDLE);
+      boolean isMember =
+          BundleRule.bundleOf(port, ports).filter(stanza -> stanza == bundle).isPresent();
+      if (isMember || !membership.isDecided()) {
+        Up up = open(port.get(Keys.SHUT)).and(open(port.get(Keys.SUSPENDED)));
+        certain += isMember && up.truth() == Truth.YES ? 1 : 0;
+        possible += up.truth() == Truth.NO ? 0 : 1;
+        evidence.addAll(isMember ? up.evidence() : membership.evidence());
+      }
+    }
+    Setting<Integer> least = bundle.get(Keys.MIN_LINKS);
+    evidence.addAll(least.evidence());
+    int needed = Math.max(1, least.value().orElse(1));
+    if (certain >= needed && least.isDecided()) {
+      return new Up(Truth.YES, List.of());
+    }
+    if (possible < needed && incomplete.isEmpty()) {
+      evidence.add(
+          new Evidence.Default(
+              possible == 0 ? "no member of the bundle is up" : "too few members are up"));
+      return new Up(Truth.NO, evidence);
+    }
+    return new Up(Truth.UNKNOWN, evidence);
+  }
+
+  /** Whether a shut or suspended setting leaves the port open. */
+  private static Up open(Setting<Boolean> closed) {
+    Truth truth = closed.value().map(yes -> Truth.of(!yes)).orElse(Truth.UNKNOWN);
+    return new Up(truth, truth == Truth.YES ? List.of() : closed.evidence());
+  }
+
+  /**
+   * Whether a port is up.
+   *
+   * @param truth whether
+   * @param evidence what speaks against it
+   */
+  private record Up(Truth truth, List<Evidence> evidence) {
+    Up {
+      evidence = List.copyOf(evidence);
+    }
+
+    Up and(Up other) {
+      if (truth == Truth.NO) {
+        return this;
+      }
+      if (other.truth == Truth.NO) {
+        return other;
+      }
+      List<Evidence> all = new ArrayList<>(evidence);
+      other.evidence.stream().filter(one -> !all.contains(one)).forEach(all::add);
+      return new Up(truth.and(other.truth), all);
+    }
+  }
+}

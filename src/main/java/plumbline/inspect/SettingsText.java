@@ -1,0 +1,223 @@
+package plumbline.inspect;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import plumbline.design.DesignPort;
+import plumbline.effective.Gateway;
+import plumbline.effective.PortSettings;
+import plumbline.effective.SwitchSettings;
+import plumbline.effective.VlanDatabase;
+import plumbline.port.PortKind;
+import plumbline.setting.Key;
+import plumbline.setting.Keys;
+import plumbline.setting.PortMode;
+import plumbline.setting.Setting;
+import plumbline.setting.Truth;
+import plumbline.text.Display;
+import plumbline.text.Page;
+import plumbline.text.Page.Ink;
+
+/** Effective settings as people read them: a head for each switch, a block for each port. */
+public final class SettingsText {
+  private static final int LABEL = 17;
+  private static final int VALUE = 20;
+  private static final Set<Key<?>> ALWAYS = Set.of(Keys.MODE, Keys.SHUT);
+  private static final Set<Key<?>> SWITCHED =
+      Set.of(Keys.CARRIED, Keys.FAST_START, Keys.BPDU_GUARD);
+  private static final Set<Key<?>> TRUNK = Set.of(Keys.NATIVE_VLAN, Keys.ALLOWED);
+
+  private final Page page;
+
+  private SettingsText(Page page) {
+    this.page = page;
+  }
+
+  /**
+   * Writes the switches one after the other.
+   *
+   * @param colour whether differences are coloured; they are spelled out in any case
+   * @return lines of at most 80 columns, each ending in a line feed
+   */
+  public static String of(List<SwitchView> switches, boolean colour) {
+    Page page = new Page(colour);
+    SettingsText text = new SettingsText(page);
+    for (SwitchView view : switches) {
+      text.write(view);
+      page.gap();
+    }
+    page.paragraph(
+        "fast-start: what IEEE 802.1Q calls an edge port; it forwards at once, because no bridge"
+            + " is behind it.");
+    return page.toString();
+  }
+
+  private void write(SwitchView view) {
+    SwitchSettings settings = view.settings();
+    page.heading(view.name());
+    head("config", settings.file() + ", " + settings.lines() + " lines");
+    head("defaults", settings.dialect() + " dialect: " + settings.dialectReason());
+    if (settings.script()) {
+      head("script", "a pasted script: what it does not say is not known");
+    }
+    settings
+        .truncation()
+        .ifPresent(cut -> head("cut short", "from line " + cut.line() + " on: " + cut.why()));
+    if (!view.full()) {
+      wholeSwitch(view);
+    }
+    if (!view.designed().isEmpty()) {
+      head("beside each", "= as designed, ! differs, ? undecided, | the design says nothing");
+    }
+    for (PortSettings port : view.ports()) {
+      port(view, port);
+    }
+  }
+
+  private void wholeSwitch(SwitchView view) {
+    SwitchSettings settings = view.settings();
+    VlanDatabase vlans = settings.vlans();
+    head(
+        "VLAN list",
+        (vlans.known() ? "whole list in this text: " : "not known to be whole: ") + vlans.why());
+    head("VLANs", vlans.entries().values().stream().map(SettingsText::vlan).collect(joining(", ")));
+    head("spanning tree", summary(settings.tree().mode()));
+    head("routing", summary(settings.routing()));
+    for (Gateway gateway : settings.gateways()) {
+      head("gateway", gateway(gateway));
+    }
+    settings.doubtfulHeaders().forEach(line -> head("doubtful", line.line() + ": " + line.text()));
+    head("not understood", unknown(settings));
+    if (!view.unopened().isEmpty()) {
+      head(
+          "not in the text",
+          view.unopened().stream().map(settings::fullName).collect(joining(", "))
+              + " (the design covers them)");
+    }
+  }
+
+  private void head(String label, String words) {
+    page.hanging("  " + Display.pad(label, LABEL), words);
+  }
+
+  private static String vlan(VlanDatabase.Entry entry) {
+    String name = entry.name().value().map(word -> " " + word).orElse("");
+    String state =
+        entry.active().isDecided()
+            ? entry.active().is(false) ? " (not active)" : ""
+            : " (state unknown)";
+    return entry.id() + name + state;
+  }
+
+  private static String summary(Setting<?> setting) {
+    return Values.words(setting) + " (" + Values.evidence(setting) + ")";
+  }
+
+  private static String gateway(Gateway gateway) {
+    String addresses =
+        gateway.addresses().value().map(list -> String.join(", ", list)).orElse("no address");
+    String groups =
+        gateway.groups().stream()
+            .map(
+                group ->
+                    "; "
+                        + group.kind()
+                        + " "
+                        + group.id()
+                        + ", address "
+                        + Values.words(group.address())
+                        + ", priority "
+                        + Values.words(group.priority()))
+            .collect(joining());
+    String shut = gateway.shut().is(true) ? ", shut" : "";
+    return "VLAN " + gateway.vlan() + ": " + addresses + shut + groups;
+  }
+
+  private static String unknown(SwitchSettings settings) {
+    int inPorts = settings.unknownStatements() - settings.unknownElsewhere();
+    return inPorts
+        + (inPorts == 1 ? " statement" : " statements")
+        + " inside ports, "
+        + settings.unknownElsewhere()
+        + " elsewhere";
+  }
+
+  private void port(SwitchView view, PortSettings port) {
+    Optional<DesignPort> designed = Optional.ofNullable(view.designed().get(port.name()));
+    String subject = designed.map(at -> at.subject() + " (" + at.role().name() + ")").orElse("");
+    page.gap().marked(Ink.STRONG, "  ", port.fullName() + "  ", subject);
+    for (Key<?> key : Keys.ALL) {
+      Optional<Wish> wish = view.wish(port, key);
+      if (view.full() || wish.isPresent() || says(port, key)) {
+        setting(key, port.get(key), wish);
+      }
+    }
+    port.unknown()
+        .forEach(
+            line ->
+                row(
+                    "|",
+                    "not understood",
+                    "",
+                    "line " + line.line() + ": " + line.firstWord() + " ..."));
+  }
+
+  /** Whether a setting tells something about this port that its reader does not know anyway. */
+  private static boolean says(PortSettings port, Key<?> key) {
+    Setting<?> setting = port.get(key);
+    if (ALWAYS.contains(key) || Values.isFromText(setting)) {
+      return true;
+    }
+    if (port.name().kind() == PortKind.VLAN || port.get(Keys.MODE).is(PortMode.ROUTED)) {
+      return false;
+    }
+    boolean trunks = !port.get(Keys.MODE).is(PortMode.ACCESS);
+    boolean accesses = !port.get(Keys.MODE).is(PortMode.TRUNK);
+    return !setting.isDecided()
+        || SWITCHED.contains(key)
+        || (trunks && TRUNK.contains(key))
+        || (accesses && key.equals(Keys.ACCESS_VLAN));
+  }
+
+  private void setting(Key<?> key, Setting<?> setting, Optional<Wish> wish) {
+    String gutter = wish.map(Wish::same).map(SettingsText::gutter).orElse("|");
+    row(gutter, key.name(), Values.words(setting), Values.evidence(setting));
+    wish.filter(designed -> designed.same() != Truth.YES).ifPresent(this::differs);
+  }
+
+  /** The plumb line beside a setting shows how it hangs. */
+  private static String gutter(Truth same) {
+    return switch (same) {
+      case YES -> "=";
+      case NO -> "!";
+      case UNKNOWN -> "?";
+    };
+  }
+
+  private void differs(Wish wish) {
+    boolean no = wish.same() == Truth.NO;
+    page.marked(
+        no ? Ink.ALARM : Ink.DOUBT,
+        "  " + gutter(wish.same()) + " " + " ".repeat(LABEL),
+        no ? "DIFFERS  " : "UNDECIDED  ",
+        "designed: " + wish.words() + " (" + wish.at().file() + ":" + wish.at().line() + ")");
+  }
+
+  /** Label, value and evidence side by side; a value too wide for its column stands alone. */
+  private void row(String gutter, String label, String value, String evidence) {
+    String first = "  " + gutter + " " + Display.pad(label, LABEL);
+    String further = "  " + gutter + " " + " ".repeat(LABEL);
+    String clean = Display.clean(value);
+    if (evidence.isEmpty()) {
+      page.hanging(first, further, clean);
+    } else if (Display.width(clean) < VALUE) {
+      page.hanging(first + Display.pad(clean, VALUE), further + " ".repeat(VALUE), evidence);
+    } else {
+      page.hanging(first, further, clean);
+      String indent = further + " ".repeat(VALUE);
+      page.hanging(indent, indent, evidence);
+    }
+  }
+}

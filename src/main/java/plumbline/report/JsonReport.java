@@ -1,0 +1,171 @@
+package plumbline.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import plumbline.finding.Finding;
+import plumbline.finding.Place;
+import plumbline.finding.Proof;
+import plumbline.result.Result;
+import plumbline.result.Verdict;
+import plumbline.setting.Evidence;
+import plumbline.text.Json;
+
+/** The report for programs: {@code plumbline-report/1}, see docs/schema. */
+public final class JsonReport {
+  private static final String FORMAT = "plumbline-report/1";
+
+  private final JsonGenerator json;
+
+  private JsonReport(JsonGenerator json) {
+    this.json = json;
+  }
+
+  /**
+   * Writes the report.
+   *
+   * @param version the program's own version
+   * @return indented JSON that ends in a line feed
+   */
+  public static String of(Result result, String version) {
+    return Json.write(json -> new JsonReport(json).write(result, version));
+  }
+
+  private void write(Result result, String version) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("format", FORMAT);
+    json.writeObjectFieldStart("tool");
+    json.writeStringField("name", "plumbline");
+    json.writeStringField("version", version);
+    json.writeEndObject();
+    run(result);
+    verdict(result.verdict());
+    json.writeArrayFieldStart("findings");
+    for (Finding finding : result.findings()) {
+      finding(finding);
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void run(Result result) throws IOException {
+    json.writeObjectFieldStart("run");
+    json.writeStringField(
+        "at", DateTimeFormatter.ISO_INSTANT.format(result.at().truncatedTo(ChronoUnit.SECONDS)));
+    json.writeArrayFieldStart("design");
+    for (Result.InputFile file : result.design()) {
+      json.writeStartObject();
+      json.writeStringField("file", file.file());
+      json.writeStringField("sha256", file.sha256());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    text("revision", result.revision());
+    strings("silent", result.silentRules());
+    json.writeArrayFieldStart("configs");
+    for (Result.ConfigFile config : result.configs()) {
+      json.writeStartObject();
+      json.writeStringField("file", config.file());
+      json.writeStringField("switch", config.switchName());
+      json.writeStringField("sha256", config.sha256());
+      json.writeNumberField("lines", config.lines());
+      json.writeStringField("dialect", config.dialect());
+      json.writeNumberField("unknownStatements", config.unknownStatements());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void verdict(Verdict verdict) throws IOException {
+    json.writeObjectFieldStart("verdict");
+    json.writeStringField("result", verdict.result().toString());
+    json.writeNumberField("breaks", verdict.breaks());
+    json.writeNumberField("weakens", verdict.weakens());
+    json.writeNumberField("unverified", verdict.unverified());
+    json.writeNumberField("untidy", verdict.untidy());
+    json.writeNumberField("waived", verdict.waived());
+    json.writeNumberField("checked", verdict.checked());
+    json.writeEndObject();
+  }
+
+  private void finding(Finding finding) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("id", finding.id());
+    json.writeStringField("rule", finding.rule());
+    json.writeStringField("severity", finding.severity().toString());
+    json.writeNullField("state");
+    json.writeNullField("since");
+    text("switch", finding.place().map(Place::switchName));
+    text("port", finding.place().flatMap(Place::port));
+    json.writeArrayFieldStart("others");
+    for (Place other : finding.others()) {
+      json.writeStartObject();
+      json.writeStringField("switch", other.switchName());
+      text("port", other.port());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("vlans");
+    for (int vlan : finding.vlans().ids().toArray()) {
+      json.writeNumber(vlan);
+    }
+    json.writeEndArray();
+    strings("newVlans", List.of());
+    json.writeStringField("subject", finding.subject());
+    json.writeStringField("designed", finding.designed());
+    json.writeStringField("found", finding.found());
+    json.writeStringField("consequence", finding.consequence());
+    json.writeArrayFieldStart("evidence");
+    for (Proof proof : finding.evidence()) {
+      proof(proof);
+    }
+    json.writeEndArray();
+    design(finding);
+    strings("repair", List.of());
+    json.writeNullField("waiver");
+    json.writeEndObject();
+  }
+
+  private void proof(Proof proof) throws IOException {
+    json.writeStartObject();
+    if (proof.evidence() instanceof Evidence.Line line) {
+      json.writeStringField("file", proof.file().orElse(""));
+      json.writeNumberField("line", line.line());
+      json.writeStringField("text", line.text());
+    } else if (proof.evidence() instanceof Evidence.Default standard) {
+      json.writeStringField("default", standard.name());
+    }
+    json.writeEndObject();
+  }
+
+  private void design(Finding finding) throws IOException {
+    if (finding.design().isEmpty()) {
+      json.writeNullField("design");
+      return;
+    }
+    json.writeObjectFieldStart("design");
+    json.writeStringField("file", finding.design().get().file());
+    json.writeNumberField("line", finding.design().get().line());
+    json.writeEndObject();
+  }
+
+  private void text(String name, Optional<String> value) throws IOException {
+    if (value.isPresent()) {
+      json.writeStringField(name, value.get());
+    } else {
+      json.writeNullField(name);
+    }
+  }
+
+  private void strings(String name, List<String> values) throws IOException {
+    json.writeArrayFieldStart(name);
+    for (String value : values) {
+      json.writeString(value);
+    }
+    json.writeEndArray();
+  }
+}

@@ -1,0 +1,96 @@
+package plumbline.report;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import plumbline.result.Result;
+import plumbline.result.Result.ConfigFile;
+import plumbline.text.Page;
+
+/** The end of a text report: what was not audited, what it cannot tell, what it was made from. */
+final class TextFooter {
+  /** Above this number the inputs are summed up, so that a report of a fleet stays readable. */
+  private static final int MOST_INPUTS = 12;
+
+  private TextFooter() {}
+
+  static void write(Page page, Result result) {
+    section(page, "Not audited", result.notAudited());
+    section(page, "Rules that failed; this is a bug in plumbline", result.ruleFailures());
+    page.gap().heading("What this report does not tell");
+    if (!result.notInScope().isEmpty()) {
+      item(
+          page,
+          "Outside this run: "
+              + String.join(", ", result.notInScope())
+              + ". Their ports, and what needs both ends of a link or both ports of a pair on them,"
+              + " were not checked.");
+    }
+    item(
+        page,
+        result.silentRules().isEmpty()
+            ? "The design switches no rule off."
+            : "Rules that the design switches off: "
+                + String.join(", ", result.silentRules())
+                + ".");
+    item(
+        page,
+        "Config text does not show link state, ports that the switch itself disabled, cabling,"
+            + " addresses learned, or settings that wait for a reload.");
+    page.gap().heading("Inputs");
+    item(
+        page,
+        "Design: " + result.design().stream().map(Result.InputFile::file).collect(joining(", ")));
+    configs(page, result.configs());
+  }
+
+  private static void section(Page page, String title, List<String> lines) {
+    if (!lines.isEmpty()) {
+      page.gap().heading(title);
+      lines.forEach(line -> item(page, line));
+    }
+  }
+
+  private static void item(Page page, String words) {
+    page.item(words);
+  }
+
+  private static void configs(Page page, List<ConfigFile> configs) {
+    if (configs.size() <= MOST_INPUTS) {
+      configs.forEach(config -> item(page, describe(config)));
+      return;
+    }
+    Map<String, Integer> dialects = new TreeMap<>();
+    int unknown = 0;
+    for (ConfigFile config : configs) {
+      dialects.merge(config.dialect(), 1, Integer::sum);
+      unknown += config.unknownStatements();
+    }
+    item(
+        page,
+        Words.count(configs.size(), "config")
+            + ", by dialect: "
+            + dialects.entrySet().stream()
+                .map(entry -> entry.getKey() + " " + entry.getValue())
+                .collect(joining(", "))
+            + "; "
+            + Words.count(unknown, "unknown statement")
+            + ". A --report FILE.json lists each.");
+  }
+
+  private static String describe(ConfigFile config) {
+    return config.file()
+        + ": "
+        + config.switchName()
+        + ", "
+        + Words.count(config.lines(), "line")
+        + ", "
+        + config.dialect()
+        + " dialect ("
+        + config.dialectReason()
+        + "), "
+        + Words.count(config.unknownStatements(), "unknown statement");
+  }
+}

@@ -1,0 +1,172 @@
+package plumbline.report;
+
+import static java.util.stream.Collectors.joining;
+
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import plumbline.finding.Finding;
+import plumbline.finding.Place;
+import plumbline.result.Result;
+import plumbline.result.Verdict;
+import plumbline.text.Page;
+import plumbline.text.Page.Ink;
+
+/**
+ * The report that is read on a terminal: the verdict and the worst finding in the first lines, then
+ * every finding by switch and port, worst first, then what the run does not tell.
+ */
+public final class TextReport {
+  private static final DateTimeFormatter MINUTE =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm 'UTC'", Locale.ROOT).withZone(ZoneOffset.UTC);
+
+  private final Result result;
+  private final Page page;
+  private final EdgePortNote note = new EdgePortNote();
+
+  private TextReport(Result result, boolean colour) {
+    this.result = result;
+    this.page = new Page(colour);
+  }
+
+  /**
+   * Writes the report.
+   *
+   * @param colour whether severities are coloured; they are spelled out in any case
+   * @return lines of at most 80 columns, each ending in a line feed
+   */
+  public static String of(Result result, boolean colour) {
+    return new TextReport(result, colour).write();
+  }
+
+  private String write() {
+    head();
+    FindingOrder.bySwitchWorstFirst(result.findings()).forEach(this::switchSection);
+    TextFooter.write(page, result);
+    return page.toString();
+  }
+
+  private void head() {
+    Verdict verdict = result.verdict();
+    page.marked(ink(verdict.result()), "", word(verdict) + ": ", summary(verdict));
+    FindingOrder.worst(result.findings())
+        .ifPresent(
+            worst ->
+                page.marked(
+                    Ink.PLAIN, "", "Worst: ", place(worst) + ": " + note.on(worst.consequence())));
+    page.paragraph(scope(verdict));
+  }
+
+  private static String word(Verdict verdict) {
+    return verdict.result().toString().toUpperCase(Locale.ROOT);
+  }
+
+  private static Ink ink(Verdict.Word word) {
+    return switch (word) {
+      case CONFORMS -> Ink.WELL;
+      case DRIFT -> Ink.ALARM;
+      case INCOMPLETE -> Ink.DOUBT;
+    };
+  }
+
+  private String summary(Verdict verdict) {
+    List<String> counts = new ArrayList<>();
+    count(counts, "breaks", verdict.breaks());
+    count(counts, "weakens", verdict.weakens());
+    count(counts, "unverified", verdict.unverified());
+    count(counts, "untidy", verdict.untidy());
+    if (verdict.waived() > 0) {
+      counts.add(verdict.waived() + " waived");
+    }
+    if (!result.notAudited().isEmpty()) {
+      counts.add(result.notAudited().size() + " not audited");
+    }
+    String list = String.join(", ", counts);
+    return switch (verdict.result()) {
+      case DRIFT -> list + ".";
+      case INCOMPLETE -> "no drift found, but not everything could be decided: " + list + ".";
+      case CONFORMS ->
+          counts.isEmpty()
+              ? "nothing differs from the design."
+              : "nothing that counts as drift in this run; " + list + ".";
+    };
+  }
+
+  private static void count(List<String> counts, String word, int number) {
+    if (number > 0) {
+      counts.add(word + " " + number);
+    }
+  }
+
+  private String scope(Verdict verdict) {
+    long switches = result.configs().stream().map(Result.ConfigFile::switchName).distinct().count();
+    String site = result.site().map(name -> " of " + name).orElse("");
+    String revision = result.revision().map(change -> ", design " + change).orElse("");
+    return Words.count(verdict.checked(), "check")
+        + " on "
+        + Words.count(switches, "switch")
+        + site
+        + revision
+        + ", as of "
+        + MINUTE.format(result.at())
+        + ".";
+  }
+
+  private void switchSection(String name, List<Finding> findings) {
+    page.gap().heading(name.isEmpty() ? "The design" : name);
+    for (Finding finding : findings) {
+      page.gap();
+      finding(finding);
+    }
+  }
+
+  private void finding(Finding finding) {
+    String severity = finding.severity().toString().toUpperCase(Locale.ROOT);
+    page.marked(ink(finding), "  ", severity + "  ", portAndSubject(finding));
+    plumb("found", note.on(finding.found()));
+    plumb("designed", note.on(finding.designed()));
+    plumb("so", note.on(finding.consequence()));
+    plumb("also at", finding.others().stream().map(Place::toString).collect(joining(", ")));
+    String label = "config";
+    List<String> evidence = Words.evidence(finding.evidence());
+    for (String line : evidence) {
+      plumb(label, line);
+      label = "";
+    }
+    finding.design().ifPresent(at -> plumb("design", at.file() + ":" + at.line()));
+    plumb("rule", finding.rule());
+  }
+
+  /** One labelled line along the plumb line; nothing where there is nothing to say. */
+  private void plumb(String label, String words) {
+    if (!words.isBlank()) {
+      page.hanging(
+          "  | " + (label + " ".repeat(10)).substring(0, 10), "  | " + " ".repeat(10), words);
+    }
+  }
+
+  private static String portAndSubject(Finding finding) {
+    String port = finding.place().flatMap(Place::port).orElse("");
+    String subject = finding.subject();
+    if (port.isEmpty() && subject.isEmpty()) {
+      return "the whole switch";
+    }
+    return port.isEmpty() || subject.isEmpty() ? port + subject : port + ", " + subject;
+  }
+
+  private static String place(Finding finding) {
+    String where = finding.place().map(Place::toString).orElse("the design");
+    return finding.subject().isEmpty() ? where : where + " (" + finding.subject() + ")";
+  }
+
+  private static Ink ink(Finding finding) {
+    return switch (finding.severity()) {
+      case BREAKS -> Ink.ALARM;
+      case WEAKENS -> Ink.CAUTION;
+      case UNVERIFIED -> Ink.DOUBT;
+      case UNTIDY -> Ink.PLAIN;
+    };
+  }
+}

@@ -1,0 +1,57 @@
+package plumbline.rules;
+
+import java.util.Optional;
+import plumbline.design.RoleKeys;
+import plumbline.design.Wanted;
+import plumbline.finding.Severity;
+import plumbline.rules.Outcome.Candidate;
+import plumbline.setting.Effect;
+import plumbline.setting.Keys;
+import plumbline.setting.PortMode;
+import plumbline.setting.Setting;
+
+/** An edge port that waits for spanning tree as if a bridge were behind it. */
+final class FastStartMissing implements PortRule {
+  private static final RuleInfo INFO =
+      new RuleInfo(
+          "fast-start-missing",
+          Group.PORT,
+          Severity.WEAKENS,
+          "edge fast-start is off on a port whose role wants it",
+          "IEEE 802.1Q adminEdge; common practice");
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public void check(PortCase port, Outcomes outcomes) {
+    Optional<Wanted<Boolean>> wish =
+        port.wish(RoleKeys.FAST_START).filter(wanted -> wanted.value());
+    if (wish.isEmpty() || !port.isSwitching() || port.settings().isEmpty()) {
+      return;
+    }
+    Setting<Effect> setting = port.get(Keys.FAST_START);
+    String designed = "edge fast-start";
+    if (!setting.isDecided()) {
+      Setting<PortMode> mode = port.get(Keys.MODE);
+      boolean openMode = mode.value().isEmpty() || mode.is(PortMode.NEGOTIATED);
+      Outcome.Undecided open = port.undecided(setting, designed, wish.get().at());
+      outcomes.add(openMode ? open.because(Outcome.Undecided.Cause.MODE) : open);
+    } else if (setting.is(Effect.ON)) {
+      outcomes.conforms(port.subject());
+    } else if (!setting.is(Effect.WITHOUT_EFFECT)) {
+      // with the default timers: twice a forward delay of 15 s (IEEE 802.1D-1998, RFC 4188)
+      outcomes.add(
+          Candidate.of(
+              port.subject(),
+              designed,
+              "fast-start off",
+              Words.capital(Words.behind(port.port()))
+                  + " waits up to 30 seconds after every link-up before the port forwards.",
+              port.proofs(setting),
+              Optional.of(wish.get().at())));
+    }
+  }
+}

@@ -1,0 +1,68 @@
+package plumbline.rules;
+
+import java.util.Optional;
+import plumbline.design.DesignVlan;
+import plumbline.design.RoleKeys;
+import plumbline.design.Wanted;
+import plumbline.finding.Severity;
+import plumbline.rules.Outcome.Candidate;
+import plumbline.setting.Keys;
+import plumbline.setting.PortMode;
+import plumbline.setting.Setting;
+import plumbline.vlan.VlanId;
+import plumbline.vlan.VlanSet;
+
+/** A trunk whose untagged frames belong to another VLAN than designed. */
+final class NativeVlanDiffers implements PortRule {
+  private static final RuleInfo INFO =
+      new RuleInfo(
+          "native-vlan-differs",
+          Group.PORT,
+          Severity.WEAKENS,
+          "the native VLAN of a trunk is another than its role says",
+          "V-206671 where VLAN 1 is found; common practice");
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public void check(PortCase port, Outcomes outcomes) {
+    Optional<Wanted<DesignVlan>> wish = port.wish(RoleKeys.NATIVE);
+    if (wish.isEmpty() || !port.isSwitching() || port.settings().isEmpty()) {
+      return;
+    }
+    DesignVlan wanted = wish.get().value();
+    Setting<VlanId> setting = port.get(Keys.NATIVE_VLAN);
+    String designed = "native VLAN " + wanted;
+    if (setting.value().isEmpty()) {
+      outcomes.add(port.undecided(setting, designed, wish.get().at()).boundTo(PortMode.TRUNK));
+    } else if (setting.is(wanted.id())) {
+      outcomes.conforms(port.subject());
+    } else {
+      VlanId found = setting.value().get();
+      outcomes.add(
+          Candidate.of(
+                  port.subject(),
+                  designed,
+                  Words.role("native", port.design(), found),
+                  consequence(port, found, wanted),
+                  port.proofs(setting),
+                  Optional.of(wish.get().at()))
+              .about(VlanSet.of(wanted.id().number(), found.number()))
+              .boundTo(PortMode.TRUNK));
+    }
+  }
+
+  private static String consequence(PortCase port, VlanId found, DesignVlan wanted) {
+    String untagged = "Untagged frames of " + Words.behind(port.port());
+    if (port.get(Keys.NATIVE_TAGGING).is(true)) {
+      return untagged + " are dropped, as native tagging is on; the far end may expect them.";
+    }
+    if (port.get(Keys.ALLOWED).value().filter(allowed -> !allowed.contains(found)).isPresent()) {
+      return untagged + " are dropped: " + port.at().name(found) + " is not in the allowed list.";
+    }
+    return untagged + " land in " + port.at().name(found) + " instead of " + wanted + ".";
+  }
+}

@@ -1,0 +1,52 @@
+package plumbline.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import plumbline.design.DesignGateway;
+import plumbline.design.DesignVlan;
+import plumbline.design.Role;
+import plumbline.design.RoleKeys;
+import plumbline.vlan.VlanId;
+import plumbline.vlan.VlanSet;
+
+/** Lists the VLANs that covered ports and gateways of a switch must carry, and which ones. */
+final class Needed {
+  private Needed() {}
+
+  /** Who needs which VLAN, as objects of a sentence, in the order of ports, gateways last. */
+  static SortedMap<VlanId, List<String>> on(SwitchCase device) {
+    SortedMap<VlanId, List<String>> needed = new TreeMap<>();
+    device.ports().stream()
+        .filter(PortCase::isSwitching)
+        .map(PortCase::port)
+        .forEach(
+            port -> of(port.role()).forEach(id -> add(needed, new VlanId(id), Words.behind(port))));
+    DesignGateway gateway = device.design().gateways().get(device.designed().name());
+    if (gateway != null && gateway.outside().isEmpty()) {
+      gateway.vlans().forEach(served -> add(needed, served.vlan().id(), "the gateway of it"));
+    }
+    return needed;
+  }
+
+  /** An unused native VLAN need not exist: its frames are to be dropped. */
+  private static IntStream of(Role role) {
+    VlanSet vlans = role.value(RoleKeys.TAGGED).orElse(VlanSet.NONE);
+    for (var key : List.of(RoleKeys.ACCESS, RoleKeys.VOICE, RoleKeys.NATIVE)) {
+      vlans =
+          vlans.plus(
+              role.value(key)
+                  .filter(vlan -> !vlan.unused())
+                  .map(DesignVlan::id)
+                  .map(id -> VlanSet.of(id.number()))
+                  .orElse(VlanSet.NONE));
+    }
+    return vlans.minus(VlanSet.RESERVED).ids();
+  }
+
+  private static void add(SortedMap<VlanId, List<String>> needed, VlanId vlan, String by) {
+    needed.computeIfAbsent(vlan, any -> new ArrayList<>()).add(by);
+  }
+}

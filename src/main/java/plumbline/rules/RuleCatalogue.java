@@ -1,0 +1,95 @@
+package plumbline.rules;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Every rule of the program: a literal list, sorted by id. */
+public final class RuleCatalogue {
+  /** All rules. */
+  public static final List<Rule> ALL =
+      List.of(
+          new AccessVlanDiffers(),
+          new ConfigMissing(),
+          new ConfigTruncated(),
+          new ConfigUnreadable(),
+          new FastStartMissing(),
+          new FastStartWithoutEffect(),
+          new ModeDiffers(),
+          new NativeVlanDiffers(),
+          new NativeVlanInUse(),
+          new NegotiationOpen(),
+          new PortAbsent(),
+          new PortShut(),
+          new StatementUnknown(),
+          new SwitchUnknown(),
+          new TaggedVlanExtra(),
+          new TaggedVlanMissing(),
+          new VlanDatabaseUnknown(),
+          new VlanNotCreated());
+
+  /** Names that are taken for rules to come, so that a design may already switch them off. */
+  private static final List<String> TAKEN =
+      List.of(
+          "bpdu-filter-set",
+          "bpdu-guard-missing",
+          "broadcast-domain-split",
+          "bundle-differs",
+          "bundle-member-differs",
+          "change-not-saved",
+          "config-stale",
+          "description-differs",
+          "fast-start-on-switch-link",
+          "gateway-filter-missing",
+          "gateway-forbidden",
+          "gateway-not-paired",
+          "gateway-not-working",
+          "gateway-undeclared",
+          "gateway-unreachable",
+          "guard-on-switch-link",
+          "host-single-point",
+          "link-bundle-clash",
+          "link-mode-differs",
+          "link-mtu-differs",
+          "link-native-differs",
+          "link-speed-duplex-differs",
+          "link-vlans-differ",
+          "mst-region-differs",
+          "mtu-differs",
+          "pair-differs",
+          "pair-in-bundle",
+          "pair-on-one-switch",
+          "port-security-on-uplink",
+          "port-setting-differs",
+          "port-undeclared",
+          "qos-differs",
+          "root-unplanned",
+          "service-single-point",
+          "spanning-tree-mode-differs",
+          "spanning-tree-off",
+          "spare-port-open",
+          "speed-duplex-differs",
+          "takeover-path-lacks-vlan",
+          "trunk-undeclared",
+          "vlan-inactive",
+          "vlan-name-differs",
+          "vlan-undeclared",
+          "vlans-joined",
+          "voice-vlan-differs",
+          "waiver-expired",
+          "waiver-unused");
+
+  private RuleCatalogue() {}
+
+  /** The rule of that id, if there is one. */
+  public static Optional<Rule> named(String id) {
+    return ALL.stream().filter(rule -> rule.info().id().equals(id)).findFirst();
+  }
+
+  /** Every name that a design may use for a rule, sorted: of all rules, and of those to come. */
+  public static List<String> names() {
+    return Stream.concat(ALL.stream().map(rule -> rule.info().id()), TAKEN.stream())
+        .sorted()
+        .toList();
+  }
+}

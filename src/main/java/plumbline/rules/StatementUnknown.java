@@ -1,0 +1,83 @@
+package plumbline.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import plumbline.effective.UnknownLine;
+import plumbline.finding.Severity;
+import plumbline.rules.Outcome.Candidate;
+import plumbline.setting.Evidence;
+
+/** Statements inside covered ports that the grammar does not know. */
+final class StatementUnknown implements SwitchRule {
+  private static final RuleInfo INFO =
+      new RuleInfo(
+          "statement-unknown",
+          Group.INPUT,
+          Severity.UNVERIFIED,
+          "a port of the design holds statements that the grammar does not know",
+          RuleInfo.COMMON_PRACTICE);
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public void check(SwitchCase device, Outcomes outcomes) {
+    List<Pattern> harmless =
+        device.design().harmless().stream().map(StatementUnknown::firstWord).toList();
+    SortedMap<Integer, String> lines = new TreeMap<>();
+    List<String> ports = new ArrayList<>();
+    for (PortCase port : device.ports()) {
+      List<UnknownLine> unknown =
+          port.settings().stream()
+              .flatMap(settings -> settings.unknown().stream())
+              .filter(
+                  line -> harmless.stream().noneMatch(p -> p.matcher(line.firstWord()).matches()))
+              .toList();
+      unknown.forEach(line -> lines.put(line.line(), line.firstWord()));
+      if (!unknown.isEmpty()) {
+        ports.add(port.fullName());
+      }
+    }
+    if (lines.isEmpty()) {
+      outcomes.conforms(device.subject());
+      return;
+    }
+    outcomes.add(
+        Candidate.of(
+            device.subject(),
+            "statements that are known, or listed under harmless",
+            lines.entrySet().stream()
+                .map(line -> "line " + line.getKey() + " \"" + line.getValue() + "\"")
+                .collect(Collectors.joining(", ")),
+            "What "
+                + (lines.size() == 1 ? "this statement does" : "these statements do")
+                + " is not known: "
+                + Words.list(ports)
+                + " may behave otherwise than reported.",
+            device.proofs(evidence(lines)),
+            Optional.of(device.designed().at())));
+  }
+
+  private static List<Evidence> evidence(Map<Integer, String> lines) {
+    return lines.entrySet().stream()
+        .map(line -> (Evidence) new Evidence.Line(line.getKey(), line.getValue()))
+        .toList();
+  }
+
+  /** Of an unknown statement only the first word is kept, for secrets may follow it. */
+  private static Pattern firstWord(String glob) {
+    String word = glob.strip().split("\\s+", 2)[0].toLowerCase(Locale.ROOT);
+    return Pattern.compile(
+        Pattern.quote(word).replace("*", "\\E.*\\Q").replace("?", "\\E.\\Q"),
+        Pattern.CASE_INSENSITIVE);
+  }
+}

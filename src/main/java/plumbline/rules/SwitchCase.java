@@ -1,0 +1,82 @@
+package plumbline.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumbline.design.Design;
+import plumbline.design.DesignPort;
+import plumbline.design.DesignSwitch;
+import plumbline.effective.PortSettings;
+import plumbline.effective.SwitchSettings;
+import plumbline.finding.Proof;
+import plumbline.port.PortName;
+import plumbline.setting.Evidence;
+import plumbline.setting.Keys;
+import plumbline.vlan.VlanId;
+
+/**
+ * A switch of the design whose config was read.
+ *
+ * @param design the whole design
+ * @param designed the switch
+ * @param settings what its config says
+ */
+public record SwitchCase(Design design, DesignSwitch designed, SwitchSettings settings) {
+  /** The switch as a whole. */
+  public Subject subject() {
+    return Subject.ofSwitch(designed.name());
+  }
+
+  /** The ports that the design covers here, spare ports too, in the order of their names. */
+  public List<PortCase> ports() {
+    return design.portsOf(designed.name()).stream().map(this::port).toList();
+  }
+
+  /** The case of one covered port. */
+  public PortCase port(DesignPort port) {
+    Optional<PortSettings> own = settings.port(port.port());
+    if (own.isPresent() || !port.port().kind().isBundle()) {
+      return new PortCase(this, port, own, false);
+    }
+    Optional<PortSettings> member = members(port.port()).stream().findFirst();
+    return new PortCase(this, port, member, member.isPresent());
+  }
+
+  /** The ports that join this bundle, in the order of their names. */
+  public List<PortSettings> members(PortName bundle) {
+    return settings.ports().values().stream()
+        .filter(port -> !port.name().equals(bundle))
+        .filter(
+            port ->
+                port.get(Keys.BUNDLE)
+                    .value()
+                    .filter(joined -> joined.id() == bundle.lastNumber())
+                    .isPresent())
+        .toList();
+  }
+
+  /** The VLAN as reports name it: {@code voice-a (231)}, or {@code VLAN 300}. */
+  public String name(VlanId vlan) {
+    return Words.vlan(design, vlan);
+  }
+
+  /** Evidence with this switch's file. */
+  public List<Proof> proofs(List<? extends Evidence> evidence) {
+    return evidence.stream().map(one -> Proof.of(settings.file(), one)).toList();
+  }
+
+  /**
+   * Evidence for something that the whole text lacks: its hostname line, as the head of the block
+   * that should hold it, and what is lacking.
+   *
+   * @param lack such as {@code no stanza for this port}
+   */
+  public List<Proof> absence(String lack) {
+    List<Proof> proofs = new ArrayList<>();
+    settings.hostname().evidence().stream()
+        .filter(Evidence.Line.class::isInstance)
+        .forEach(line -> proofs.add(Proof.of(settings.file(), line)));
+    proofs.add(new Proof(Optional.of(settings.file()), new Evidence.Default(lack)));
+    return proofs;
+  }
+}

@@ -1,0 +1,103 @@
+package plumbline.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumbline.design.RoleKeys;
+import plumbline.design.Wanted;
+import plumbline.finding.Proof;
+import plumbline.finding.Severity;
+import plumbline.rules.Outcome.Candidate;
+import plumbline.setting.Keys;
+import plumbline.setting.PortMode;
+import plumbline.setting.Setting;
+import plumbline.vlan.VlanSet;
+
+/** A trunk that does not let a designed VLAN through. */
+final class TaggedVlanMissing implements PortRule {
+  private static final RuleInfo INFO =
+      new RuleInfo(
+          "tagged-vlan-missing",
+          Group.PORT,
+          Severity.WEAKENS,
+          "a trunk does not carry a VLAN that its role wants tagged",
+          RuleInfo.COMMON_PRACTICE);
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public void check(PortCase port, Outcomes outcomes) {
+    Optional<Wanted<VlanSet>> wish = port.wish(RoleKeys.TAGGED);
+    if (wish.isEmpty() || !port.isSwitching() || port.settings().isEmpty()) {
+      return;
+    }
+    VlanSet wanted = wish.get().value();
+    String designed = "tagged " + Words.vlans(port.design(), wanted);
+    Setting<VlanSet> allowed = port.get(Keys.ALLOWED);
+    if (allowed.value().isEmpty()) {
+      outcomes.add(port.undecided(allowed, designed, wish.get().at()).boundTo(PortMode.TRUNK));
+      return;
+    }
+    Trunk trunk = Trunk.of(port, allowed.value().get());
+    VlanSet notAllowed = trunk.notAllowed(wanted);
+    VlanSet untagged = trunk.untaggedInstead(wanted);
+    VlanSet missing = notAllowed.plus(untagged);
+    boolean nativeDecides = port.wish(RoleKeys.NATIVE).isEmpty();
+    if (missing.isEmpty() && nativeDecides && Trunk.openNative(port).isPresent()) {
+      outcomes.add(
+          port.undecided(Trunk.openNative(port).get(), designed, wish.get().at())
+              .boundTo(PortMode.TRUNK));
+    } else if (missing.isEmpty()) {
+      outcomes.conforms(port.subject());
+    } else {
+      outcomes.add(
+          Candidate.of(
+                  port.subject(),
+                  designed,
+                  found(port, notAllowed, untagged),
+                  consequence(port, missing),
+                  proofs(port, allowed, untagged),
+                  Optional.of(wish.get().at()))
+              .about(missing)
+              .boundTo(PortMode.TRUNK));
+    }
+  }
+
+  private static List<Proof> proofs(PortCase port, Setting<VlanSet> allowed, VlanSet untagged) {
+    return untagged.isEmpty()
+        ? port.proofs(allowed)
+        : port.proofs(allowed, port.get(Keys.NATIVE_VLAN));
+  }
+
+  private static String found(PortCase port, VlanSet notAllowed, VlanSet untagged) {
+    List<String> parts = new ArrayList<>();
+    if (!notAllowed.isEmpty()) {
+      parts.add(Words.vlans(port.design(), notAllowed) + " not allowed");
+    }
+    if (!untagged.isEmpty()) {
+      parts.add(Words.vlans(port.design(), untagged) + " untagged");
+    }
+    return String.join("; ", parts);
+  }
+
+  private static String consequence(PortCase port, VlanSet missing) {
+    String vlans = Words.vlans(port.design(), missing);
+    return switch (port.port().place()) {
+      case HOST ->
+          "Machines in "
+              + vlans
+              + " on "
+              + Words.host(port.port())
+              + " lose the network when they use "
+              + Words.hostPort(port.port())
+              + ".";
+      case LINK, MEMBER ->
+          "Frames of " + vlans + " do not cross " + Words.behind(port.port()) + ".";
+      case SHEET, GATEWAY ->
+          "Frames of " + vlans + " do not reach " + Words.behind(port.port()) + " tagged.";
+    };
+  }
+}

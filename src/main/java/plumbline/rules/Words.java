@@ -1,0 +1,107 @@
+package plumbline.rules;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import plumbline.design.Design;
+import plumbline.design.DesignPort;
+import plumbline.design.DesignVlan;
+import plumbline.vlan.VlanId;
+import plumbline.vlan.VlanSet;
+
+/** The few wordings that rules share. */
+final class Words {
+  private static final int MOST = 5;
+
+  private Words() {}
+
+  /** {@code voice-a (231)} where the design declares it, else {@code VLAN 300}. */
+  static String vlan(Design design, VlanId vlan) {
+    return design.vlan(vlan).map(DesignVlan::toString).orElse("VLAN " + vlan);
+  }
+
+  /**
+   * Declared VLANs by name, the others as ranges: {@code voice-a (231), VLANs 300-310}; {@code no
+   * VLAN} for none.
+   */
+  static String vlans(Design design, VlanSet vlans) {
+    List<String> named =
+        vlans
+            .ids()
+            .mapToObj(VlanId::new)
+            .flatMap(id -> design.vlan(id).stream())
+            .map(DesignVlan::toString)
+            .toList();
+    VlanSet declared = VlanSet.of(design.vlans().values().stream().map(DesignVlan::id).toList());
+    VlanSet rest = vlans.minus(declared);
+    String others = (rest.size() == 1 ? "VLAN " : "VLANs ") + rest;
+    if (vlans.isEmpty()) {
+      return "no VLAN";
+    }
+    return Stream.concat(named.stream(), Stream.of(others).filter(any -> !rest.isEmpty()))
+        .collect(Collectors.joining(", "));
+  }
+
+  /** A list in words: {@code a}, {@code a and b}, {@code a, b and c}; five at most are named. */
+  static String list(List<String> words) {
+    if (words.size() > MOST) {
+      return String.join(", ", words.subList(0, MOST)) + " and " + (words.size() - MOST) + " more";
+    }
+    if (words.size() < 2) {
+      return String.join("", words);
+    }
+    return String.join(", ", words.subList(0, words.size() - 1))
+        + " and "
+        + words.get(words.size() - 1);
+  }
+
+  /** {@code is} or {@code are}. */
+  static String are(int count) {
+    return count == 1 ? "is" : "are";
+  }
+
+  /** The object form of a number of things. */
+  static String them(int count) {
+    return count == 1 ? "it" : "them";
+  }
+
+  /** {@code 1 port}, {@code 2 ports}. */
+  static String count(int count, String what) {
+    return count + " " + what + (count == 1 ? "" : "s");
+  }
+
+  /** The same with a capital first letter, for the head of a sentence. */
+  static String capital(String words) {
+    return words.isEmpty()
+        ? words
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  /** {@code native VLAN office (250)}, or {@code native VLAN 7} where none is declared. */
+  static String role(String role, Design design, VlanId vlan) {
+    return role + " VLAN " + design.vlan(vlan).map(DesignVlan::toString).orElse(vlan.toString());
+  }
+
+  /** The host of a host's port. */
+  static String host(DesignPort port) {
+    int blank = port.subject().lastIndexOf(' ');
+    return blank < 0 ? port.subject() : port.subject().substring(0, blank);
+  }
+
+  /** The name of a host's port. */
+  static String hostPort(DesignPort port) {
+    return port.subject().substring(port.subject().lastIndexOf(' ') + 1);
+  }
+
+  /** What is behind a port, as the object of a sentence. */
+  static String behind(DesignPort port) {
+    return switch (port.place()) {
+      case HOST -> port.subject();
+      case LINK -> "the " + port.subject();
+      case MEMBER -> "a member of the " + port.subject();
+      case SHEET -> "the " + port.role().name() + " port";
+      case GATEWAY -> port.subject().isEmpty() ? "the gateway" : port.subject();
+    };
+  }
+}

@@ -1,0 +1,99 @@
+package plumbline.run;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import plumbline.design.DesignReader;
+import plumbline.design.DesignReading;
+import plumbline.design.DesignSource;
+import plumbline.effective.Dialect;
+import plumbline.intake.Intake;
+import plumbline.intake.Read;
+import plumbline.yaml.Problem;
+
+/** Reads a design from a file, or from the design files of a folder. */
+public final class DesignFiles {
+  private static final List<String> ENDINGS = List.of(".yaml", ".yml", ".json");
+
+  private DesignFiles() {}
+
+  /** What came of it. */
+  public sealed interface Answer {
+    /**
+     * A design that can be used.
+     *
+     * @param design the design and its files
+     */
+    record Usable(ReadDesign design) implements Answer {}
+
+    /**
+     * A design that cannot.
+     *
+     * @param lines what is wrong, each as {@code file:line:column: message} or {@code file:
+     *     message}
+     */
+    record Unusable(List<String> lines) implements Answer {
+      /** Copies the lines. */
+      public Unusable {
+        lines = List.copyOf(lines);
+      }
+    }
+  }
+
+  /**
+   * Reads a design.
+   *
+   * @param typed a file, or a folder whose files in YAML or JSON are merged, sorted by name
+   */
+  public static Answer read(String typed) {
+    List<Path> paths;
+    try {
+      paths = paths(Path.of(typed));
+    } catch (IOException | InvalidPathException e) {
+      return new Answer.Unusable(List.of(typed + ": the design cannot be read"));
+    }
+    if (paths.isEmpty()) {
+      return new Answer.Unusable(
+          List.of(typed + ": the folder holds no design; expected files in .yaml, .yml or .json"));
+    }
+    List<DesignSource> sources = new ArrayList<>();
+    List<String> failures = new ArrayList<>();
+    for (Path path : paths) {
+      Read read = Intake.read(path, path.toString());
+      if (read instanceof Read.Text text) {
+        sources.add(new DesignSource(text.file(), text.sha256(), text.text()));
+      } else if (read instanceof Read.Failed failed) {
+        failures.add(failed.file() + ": the design " + failed.reason());
+      }
+    }
+    if (!failures.isEmpty()) {
+      return new Answer.Unusable(failures);
+    }
+    DesignReading reading = DesignReader.read(sources, RuleIds.ALL, Dialect.words());
+    Optional<Answer> usable =
+        reading.design().map(design -> new Answer.Usable(new ReadDesign(design, paths)));
+    return usable.orElseGet(
+        () -> new Answer.Unusable(reading.problems().stream().map(Problem::toString).toList()));
+  }
+
+  private static List<Path> paths(Path typed) throws IOException {
+    if (!Files.isDirectory(typed)) {
+      return List.of(typed);
+    }
+    try (Stream<Path> files = Files.list(typed)) {
+      return files.filter(DesignFiles::isDesign).sorted().toList();
+    }
+  }
+
+  private static boolean isDesign(Path file) {
+    String name = file.getFileName().toString();
+    return !name.startsWith(".")
+        && ENDINGS.stream().anyMatch(name::endsWith)
+        && !Files.isDirectory(file);
+  }
+}

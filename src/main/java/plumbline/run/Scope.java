@@ -1,0 +1,177 @@
+package plumbline.run;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import plumbline.audit.AuditInput.AuditedConfig;
+import plumbline.audit.AuditInput.MissingConfig;
+import plumbline.audit.AuditInput.UnreadConfig;
+import plumbline.design.Design;
+import plumbline.design.DesignSwitch;
+import plumbline.effective.SwitchSettings;
+import plumbline.text.Wording;
+
+/**
+ * Which switches a run is about, and which config is whose. A config is of the switch whose
+ * hostname it says, letter case aside where no switch fits exactly; without a hostname, of the
+ * switch that the file is named after.
+ */
+final class Scope {
+  private final Design design;
+  private final List<Entry> entries = new ArrayList<>();
+  private final List<MissingConfig> missing = new ArrayList<>();
+  private final List<UnreadConfig> unread = new ArrayList<>();
+  private final List<String> notAudited = new ArrayList<>();
+  private final List<String> notInScope = new ArrayList<>();
+  private final Map<String, String> audited = new LinkedHashMap<>();
+
+  private Scope(Design design) {
+    this.design = design;
+  }
+
+  /**
+   * A config that is audited.
+   *
+   * @param config settings and the switch that they are of
+   * @param file the file that it was read from
+   */
+  record Entry(AuditedConfig config, ConfigFile.Read file) {
+    /** Name of the switch in the design, or the config's where the design has none. */
+    String name() {
+      return config.designed().map(DesignSwitch::name).orElse(config.settings().name());
+    }
+  }
+
+  /**
+   * Matches configs with the switches of a design.
+   *
+   * @param whole whether every switch of the design must have a config
+   */
+  static Scope of(Design design, List<ConfigFile> files, boolean whole) {
+    Scope scope = new Scope(design);
+    files.forEach(scope::take);
+    for (DesignSwitch designed : design.switches().values()) {
+      scope.missIfAbsent(designed, whole);
+    }
+    return scope;
+  }
+
+  private void take(ConfigFile file) {
+    if (file instanceof ConfigFile.Unread failed) {
+      Optional<DesignSwitch> designed = named(failed.stem());
+      unread.add(new UnreadConfig(failed.file(), designed, failed.reason()));
+      notAudited.add(failed.line());
+    } else if (file instanceof ConfigFile.Read read) {
+      read.switches().forEach(settings -> take(read, settings));
+    }
+  }
+
+  private void take(ConfigFile.Read file, SwitchSettings settings) {
+    Optional<DesignSwitch> designed = switchOf(design, settings);
+    if (designed.isEmpty()) {
+      if (file.named()) {
+        notAudited.add(
+            file.file()
+                + ": no switch of the design has the hostname "
+                + Wording.quote(settings.name()));
+      }
+    } else if (audited.containsKey(designed.get().name())) {
+      String name = designed.get().name();
+      notAudited.add(
+          file.file()
+              + ": a second config of "
+              + name
+              + "; the one in "
+              + audited.get(name)
+              + " was audited, this one was not");
+      return;
+    } else {
+      audited.put(designed.get().name(), file.file());
+      settings
+          .truncation()
+          .ifPresent(
+              cut ->
+                  notAudited.add(
+                      file.file()
+                          + ":"
+                          + cut.line()
+                          + ": the text of "
+                          + designed.get().name()
+                          + " is cut short ("
+                          + cut.why()
+                          + "); what follows, and what is absent, is undecided"));
+    }
+    entries.add(new Entry(new AuditedConfig(designed, settings), file));
+  }
+
+  private void missIfAbsent(DesignSwitch designed, boolean whole) {
+    boolean given =
+        audited.containsKey(designed.name())
+            || unread.stream().anyMatch(failed -> failed.designed().equals(Optional.of(designed)));
+    if (given) {
+      return;
+    }
+    if (whole) {
+      missing.add(new MissingConfig(designed));
+      notAudited.add(designed.name() + ": no config of this switch was given");
+    } else {
+      notInScope.add(designed.name());
+    }
+  }
+
+  /** The switch of the design that the settings are of, if it has one. */
+  static Optional<DesignSwitch> switchOf(Design design, SwitchSettings settings) {
+    Optional<DesignSwitch> byHostname = find(design, settings.name(), DesignSwitch::hostname);
+    boolean says = settings.hostname().value().isPresent();
+    return says
+        ? byHostname
+        : byHostname.or(() -> find(design, settings.name(), DesignSwitch::name));
+  }
+
+  private Optional<DesignSwitch> named(String stem) {
+    return find(design, stem, DesignSwitch::hostname)
+        .or(() -> find(design, stem, DesignSwitch::name));
+  }
+
+  private static Optional<DesignSwitch> find(
+      Design design, String word, Function<DesignSwitch, String> name) {
+    Collection<DesignSwitch> switches = design.switches().values();
+    return switches.stream()
+        .filter(one -> name.apply(one).equals(word))
+        .findFirst()
+        .or(
+            () ->
+                switches.stream()
+                    .filter(one -> name.apply(one).equalsIgnoreCase(word))
+                    .findFirst());
+  }
+
+  /** The configs that are audited, in the order given. */
+  List<Entry> entries() {
+    return List.copyOf(entries);
+  }
+
+  /** Switches in scope without a config, in design order. */
+  List<MissingConfig> missing() {
+    return List.copyOf(missing);
+  }
+
+  /** Files that could not be read, in the order given. */
+  List<UnreadConfig> unread() {
+    return List.copyOf(unread);
+  }
+
+  /** One line for each thing that had to be audited and could not be. */
+  List<String> notAudited() {
+    return List.copyOf(notAudited);
+  }
+
+  /** Switches of the design that the run leaves out, sorted. */
+  List<String> notInScope() {
+    return notInScope.stream().sorted().toList();
+  }
+}

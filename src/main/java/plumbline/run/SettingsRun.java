@@ -1,0 +1,76 @@
+package plumbline.run;
+
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import plumbline.design.Design;
+import plumbline.design.DesignSwitch;
+import plumbline.effective.SwitchSettings;
+import plumbline.inspect.SwitchView;
+
+/** The settings of configs, from arguments to what is shown. */
+public final class SettingsRun {
+  private SettingsRun() {}
+
+  /**
+   * What came of it.
+   *
+   * @param switches the switches, in the order given
+   * @param unread one line for each file that could not be read
+   * @param bug whether this program is to blame for one of them
+   */
+  public record Answer(List<SwitchView> switches, List<String> unread, boolean bug) {
+    /** Copies the lists. */
+    public Answer {
+      switches = List.copyOf(switches);
+      unread = List.copyOf(unread);
+    }
+  }
+
+  /**
+   * Reads the configs.
+   *
+   * @param configs files, folders or {@code -}, as typed
+   * @param design what is shown beside the settings
+   */
+  public static Answer run(
+      List<String> configs, Optional<ReadDesign> design, InputStream standardInput) {
+    List<Path> exclusions = design.map(ReadDesign::paths).orElse(List.of());
+    Optional<Design> known = design.map(ReadDesign::design);
+    List<SwitchView> switches = new ArrayList<>();
+    List<String> unread = new ArrayList<>();
+    boolean bug = false;
+    List<ConfigFile> files =
+        ConfigReading.of(configs, exclusions, standardInput)
+            .read(settings -> switchOf(known, settings));
+    for (ConfigFile file : files) {
+      if (file instanceof ConfigFile.Unread failed) {
+        unread.add(failed.line());
+        bug |= failed.bug();
+      } else if (file instanceof ConfigFile.Read read) {
+        read.switches().forEach(settings -> switches.add(view(known, settings)));
+      }
+    }
+    if (files.isEmpty()) {
+      unread.add(String.join(" ", configs) + ": no file in it");
+    }
+    return new Answer(switches, unread, bug);
+  }
+
+  private static Optional<DesignSwitch> switchOf(Optional<Design> design, SwitchSettings settings) {
+    return design.flatMap(known -> Scope.switchOf(known, settings));
+  }
+
+  private static SwitchView view(Optional<Design> design, SwitchSettings settings) {
+    Optional<DesignSwitch> designed = switchOf(design, settings);
+    return SwitchView.of(
+        designed.map(DesignSwitch::name).orElse(settings.name()),
+        settings,
+        designed
+            .map(one -> design.get().ports().getOrDefault(one.name(), Map.of()))
+            .orElse(Map.of()));
+  }
+}

@@ -1,0 +1,48 @@
+package plumbline.run;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import plumbline.audit.AuditOutcome;
+import plumbline.finding.Finding;
+import plumbline.finding.Severity;
+import plumbline.result.Verdict;
+
+/** What an audit comes to in one word. */
+final class Verdicts {
+  private Verdicts() {}
+
+  /**
+   * Drift where a finding reaches the severity asked for; else incomplete where anything is
+   * unverified or was not audited; else conforming.
+   *
+   * @param unaudited whether something that had to be audited was not
+   */
+  static Verdict of(AuditOutcome outcome, Severity failOn, boolean unaudited) {
+    List<Finding> findings = outcome.findings();
+    Map<Severity, Integer> counts = new EnumMap<>(Severity.class);
+    findings.forEach(finding -> counts.merge(finding.severity(), 1, Integer::sum));
+    int unverified = counts.getOrDefault(Severity.UNVERIFIED, 0);
+    boolean failed = !outcome.ruleFailures().isEmpty();
+    Verdict.Word word;
+    if (findings.stream().anyMatch(finding -> finding.severity().reaches(failOn))) {
+      word = Verdict.Word.DRIFT;
+    } else if (unverified > 0 || unaudited || failed) {
+      word = Verdict.Word.INCOMPLETE;
+    } else {
+      word = Verdict.Word.CONFORMS;
+    }
+    int checked =
+        outcome.checks().stream()
+            .mapToInt(rule -> rule.conforms() + rule.differs() + rule.undecided())
+            .sum();
+    return new Verdict(
+        word,
+        counts.getOrDefault(Severity.BREAKS, 0),
+        counts.getOrDefault(Severity.WEAKENS, 0),
+        unverified,
+        counts.getOrDefault(Severity.UNTIDY, 0),
+        0,
+        checked);
+  }
+}

@@ -1,0 +1,70 @@
+package plumbline.text;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Turns words of an input file into parts of a message that are safe to print. */
+public final class Wording {
+  /** How many alternatives a message lists at most. */
+  public static final int MOST_ALTERNATIVES = 5;
+
+  private static final int LONGEST_QUOTE = 40;
+
+  private Wording() {}
+
+  /**
+   * The text in double quotes, on one line, without control characters, cut after 40 characters.
+   */
+  public static String quote(String text) {
+    // Only the beginning is looked at: the text may be as long as a file.
+    String head = text.substring(0, Math.min(text.length(), 4 * LONGEST_QUOTE));
+    StringBuilder clean = new StringBuilder();
+    head.codePoints()
+        .map(c -> Character.isWhitespace(c) ? ' ' : c)
+        .filter(Wording::isPrintable)
+        .forEach(clean::appendCodePoint);
+    String line = clean.toString().replaceAll(" +", " ").strip();
+    if (line.codePointCount(0, line.length()) > LONGEST_QUOTE) {
+      line = line.substring(0, line.offsetByCodePoints(0, LONGEST_QUOTE - 3)) + "...";
+    } else if (head.length() < text.length()) {
+      line += "...";
+    }
+    return '"' + line.replace('"', '\'') + '"';
+  }
+
+  /** Up to five words, quoted, as {@code "a", "b" or "c"}; what is more is counted. */
+  public static String alternatives(Collection<String> words) {
+    List<String> quoted = words.stream().limit(MOST_ALTERNATIVES).map(Wording::quote).toList();
+    int more = words.size() - quoted.size();
+    if (more > 0) {
+      return String.join(", ", quoted) + " or " + more + " more";
+    }
+    if (quoted.size() < 2) {
+      return String.join("", quoted);
+    }
+    return quoted.stream().limit(quoted.size() - 1L).collect(Collectors.joining(", "))
+        + " or "
+        + quoted.get(quoted.size() - 1);
+  }
+
+  /**
+   * The clause that helps after a wrong word: {@code did you mean "x"?} when one is near, else
+   * {@code expected "a", "b" or "c"}; what to say when there is no valid word at all is given.
+   */
+  public static String remedy(String wrong, Collection<String> valid, String none) {
+    Optional<String> nearest = Nearest.to(wrong, valid);
+    if (nearest.isPresent()) {
+      return "did you mean " + quote(nearest.get()) + "?";
+    }
+    return valid.isEmpty() ? none : "expected " + alternatives(valid);
+  }
+
+  private static boolean isPrintable(int codePoint) {
+    return switch (Character.getType(codePoint)) {
+      case Character.CONTROL, Character.FORMAT, Character.SURROGATE, Character.UNASSIGNED -> false;
+      default -> true;
+    };
+  }
+}

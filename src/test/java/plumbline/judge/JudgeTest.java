@@ -1,0 +1,236 @@
+package plumbline.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import plumbline.finding.Finding;
+import plumbline.finding.Place;
+import plumbline.finding.Proof;
+import plumbline.finding.Severity;
+import plumbline.port.PortKind;
+import plumbline.port.PortName;
+import plumbline.rules.Group;
+import plumbline.rules.Outcome;
+import plumbline.rules.Outcome.Candidate;
+import plumbline.rules.Outcome.Undecided;
+import plumbline.rules.Outcome.Undecided.Cause;
+import plumbline.rules.RuleInfo;
+import plumbline.rules.Subject;
+import plumbline.setting.Evidence;
+import plumbline.setting.PortMode;
+
+/** What is given and what is explained follows "One cause, one finding" of the contract. */
+class JudgeTest {
+  private static final Subject PORT = port(1);
+  private static final Subject SWITCH = Subject.ofSwitch("north-sw1");
+
+  private static Subject port(int number) {
+    PortName name = PortName.of(PortKind.GIGABIT_ETHERNET, 1, 0, number);
+    return Subject.ofPort("north-sw1", name.toString(), name, "vmhost-n" + number + " nic0");
+  }
+
+  private static RuleInfo rule(String id) {
+    return new RuleInfo(id, Group.PORT, Severity.WEAKENS, "", "");
+  }
+
+  private static Candidate candidate(Subject subject) {
+    return Candidate.of(
+        subject,
+        "designed",
+        "found",
+        "Something stops.",
+        List.of(Proof.of("north-sw1.cfg", new Evidence.Line(7, "interface x"))),
+        Optional.empty());
+  }
+
+  private static Undecided open(Subject subject, Cause cause) {
+    return Undecided.of(
+        subject,
+        cause,
+        "the text does not tell",
+        "designed",
+        List.of(Proof.of("north-sw1.cfg", new Evidence.Line(9, "interface y"))),
+        Optional.empty());
+  }
+
+  private static Spoken says(String rule, Outcome outcome) {
+    return new Spoken(rule(rule), outcome);
+  }
+
+  private static List<String> ids(Spoken... said) {
+    return Judge.findings(List.of(said)).stream().map(Finding::id).toList();
+  }
+
+  @Test
+  void an_absent_port_explains_everything_else_on_it() {
+    assertThat(
+            ids(
+                says("mode-differs", candidate(PORT)),
+                says("port-absent", candidate(PORT)),
+                says("port-shut", candidate(PORT)),
+                says("fast-start-missing", open(PORT, Cause.OWN))))
+        .containsExactly("port-absent/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
+  }
+
+  @Test
+  void a_shut_port_explains_the_rest_and_lists_what_remains_once_it_is_open() {
+    List<Finding> findings =
+        Judge.findings(
+            List.of(
+                says("tagged-vlan-missing", candidate(PORT).boundTo(PortMode.TRUNK)),
+                says("port-shut", candidate(PORT)),
+                says("fast-start-missing", candidate(PORT))));
+    assertThat(findings).extracting(Finding::rule).containsExactly("port-shut");
+    assertThat(findings.get(0).consequence())
+        .isEqualTo(
+            "Something stops. Once that is repaired, this remains: fast-start-missing,"
+                + " tagged-vlan-missing.");
+  }
+
+  @Test
+  void settings_that_the_wrong_mode_leaves_without_effect_are_no_findings_and_no_gaps() {
+    assertThat(
+            ids(
+                says("mode-differs", candidate(PORT).spoiling(PortMode.TRUNK)),
+                says("native-vlan-differs", candidate(PORT).boundTo(PortMode.TRUNK)),
+                says("tagged-vlan-missing", open(PORT, Cause.OWN).boundTo(PortMode.TRUNK)),
+                says("fast-start-missing", candidate(PORT))))
+        .containsExactly(
+            "fast-start-missing/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0",
+            "mode-differs/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
+  }
+
+  @Test
+  void causes_on_different_ports_do_not_explain_each_other() {
+    assertThat(ids(says("port-shut", candidate(port(2))), says("mode-differs", candidate(port(1)))))
+        .hasSize(2);
+  }
+
+  @Test
+  void a_native_vlan_in_use_replaces_one_that_only_differs() {
+    assertThat(
+            ids(
+                says("native-vlan-differs", candidate(PORT)),
+                says("native-vlan-in-use", candidate(PORT))))
+        .containsExactly("native-vlan-in-use/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
+  }
+
+  @Test
+  void a_port_in_the_wrong_vlan_explains_that_it_lives_in_a_native_one() {
+    assertThat(
+            ids(
+                says("access-vlan-differs", candidate(PORT)),
+                says("native-vlan-in-use", candidate(PORT))))
+        .containsExactly("access-vlan-differs/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
+  }
+
+  @Test
+  void a_gap_of_the_ports_own_is_an_unverified_finding_at_the_port() {
+    List<Finding> findings =
+        Judge.findings(List.of(says("tagged-vlan-missing", open(PORT, Cause.OWN))));
+    assertThat(findings).hasSize(1);
+    assertThat(findings.get(0).severity()).isEqualTo(Severity.UNVERIFIED);
+    assertThat(findings.get(0).found()).isEqualTo("cannot be told: the text does not tell");
+    assertThat(findings.get(0).place().orElseThrow().toString())
+        .isEqualTo("north-sw1 GigabitEthernet1/0/1");
+  }
+
+  @Test
+  void a_script_gives_one_unverified_finding_per_rule_and_switch() {
+    List<Finding> findings =
+        Judge.findings(
+            List.of(
+                says("port-shut", open(port(1), Cause.TEXT)),
+                says("port-shut", open(port(2), Cause.TEXT)),
+                says("fast-start-missing", open(port(2), Cause.TEXT))));
+    assertThat(findings)
+        .extracting(Finding::id)
+        .containsExactly("fast-start-missing/north-sw1//", "port-shut/north-sw1//");
+    assertThat(findings.get(1).found())
+        .isEqualTo("cannot be told on 2 ports: the text does not tell");
+    assertThat(findings.get(1).others())
+        .extracting(Place::toString)
+        .containsExactly("north-sw1 GigabitEthernet1/0/1", "north-sw1 GigabitEthernet1/0/2");
+  }
+
+  @Test
+  void a_cut_text_is_one_finding_that_counts_what_it_leaves_open_while_facts_stand() {
+    List<Finding> findings =
+        Judge.findings(
+            List.of(
+                says("config-truncated", candidate(SWITCH).at(Severity.UNVERIFIED)),
+                says("port-absent", open(port(1), Cause.CUT)),
+                says("port-shut", open(port(2), Cause.CUT)),
+                says("mode-differs", open(port(2), Cause.CUT)),
+                says("access-vlan-differs", candidate(port(3)))));
+    assertThat(findings)
+        .extracting(Finding::rule)
+        .containsExactly("config-truncated", "access-vlan-differs");
+    assertThat(findings.get(0).consequence())
+        .isEqualTo("Something stops. Left open by it: 3 checks on 2 ports.");
+  }
+
+  @Test
+  void a_gap_of_the_text_is_never_dropped_when_no_finding_stands_for_it() {
+    assertThat(
+            ids(
+                says("port-shut", open(PORT, Cause.CUT)),
+                says("vlan-not-created", open(SWITCH, Cause.VLAN_DATABASE)),
+                says("fast-start-missing", open(PORT, Cause.MODE))))
+        .containsExactly(
+            "vlan-not-created/north-sw1//",
+            "fast-start-missing/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0",
+            "port-shut/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
+  }
+
+  @Test
+  void an_unknown_vlan_list_and_an_open_mode_are_said_once() {
+    assertThat(
+            ids(
+                says("vlan-database-unknown", candidate(SWITCH)),
+                says("vlan-not-created", open(SWITCH, Cause.VLAN_DATABASE)),
+                says("negotiation-open", candidate(PORT)),
+                says("fast-start-missing", open(PORT, Cause.MODE))))
+        .containsExactly(
+            "vlan-database-unknown/north-sw1//",
+            "negotiation-open/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
+  }
+
+  @Test
+  void what_conforms_gives_no_finding() {
+    assertThat(ids(says("port-shut", new Outcome.Conforms(PORT)))).isEmpty();
+  }
+
+  @Test
+  void findings_stand_in_the_order_of_switch_port_number_and_rule_whatever_the_input_order() {
+    List<Spoken> said = new ArrayList<>();
+    for (int number : List.of(10, 2, 1)) {
+      said.add(says("mode-differs", candidate(port(number))));
+      said.add(says("fast-start-missing", candidate(port(number))));
+    }
+    said.add(says("vlan-not-created", candidate(SWITCH)));
+    said.add(says("config-missing", candidate(Subject.ofSwitch("harbour-sw1"))));
+    List<Finding> first = Judge.findings(said);
+    assertThat(first)
+        .extracting(one -> one.rule() + " " + one.place().orElseThrow())
+        .containsExactly(
+            "config-missing harbour-sw1",
+            "vlan-not-created north-sw1",
+            "fast-start-missing north-sw1 GigabitEthernet1/0/1",
+            "mode-differs north-sw1 GigabitEthernet1/0/1",
+            "fast-start-missing north-sw1 GigabitEthernet1/0/2",
+            "mode-differs north-sw1 GigabitEthernet1/0/2",
+            "fast-start-missing north-sw1 GigabitEthernet1/0/10",
+            "mode-differs north-sw1 GigabitEthernet1/0/10");
+    for (int seed = 0; seed < 20; seed++) {
+      List<Spoken> shuffled = new ArrayList<>(said);
+      Collections.shuffle(shuffled, new Random(seed));
+      assertThat(Judge.findings(shuffled)).isEqualTo(first);
+    }
+  }
+}

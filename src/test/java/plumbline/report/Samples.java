@@ -1,0 +1,205 @@
+package plumbline.report;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumbline.finding.Finding;
+import plumbline.finding.Place;
+import plumbline.finding.Proof;
+import plumbline.finding.Severity;
+import plumbline.port.PortKind;
+import plumbline.port.PortName;
+import plumbline.result.Result;
+import plumbline.result.Verdict;
+import plumbline.setting.Evidence;
+import plumbline.vlan.VlanSet;
+import plumbline.yaml.Position;
+
+/** Results made by hand, for tests of every format. */
+final class Samples {
+  static final Instant AT = Instant.parse("2026-11-25T02:10:00Z");
+
+  private static final String NORTH_1 = "configs/north-sw1.cfg";
+  private static final String NORTH_2 = "configs/north-sw2.cfg";
+
+  private Samples() {}
+
+  /** Two switches with findings of every severity, an input that could not be read. */
+  static Result drift() {
+    return result(
+        new Verdict(Verdict.Word.DRIFT, 1, 2, 2, 1, 0, 412),
+        findings(),
+        List.of("configs/core.img: holds NUL bytes, so it is binary and no config text"),
+        List.of("south-sw1", "south-sw2"),
+        List.of("description-differs"),
+        List.of());
+  }
+
+  /** The same switches without a finding. */
+  static Result conforms() {
+    return result(
+        new Verdict(Verdict.Word.CONFORMS, 0, 0, 0, 0, 0, 412),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
+  /** No drift, one finding that the text cannot decide, a rule that failed. */
+  static Result incomplete() {
+    return result(
+        new Verdict(Verdict.Word.INCOMPLETE, 0, 0, 1, 1, 0, 410),
+        findings().stream().filter(f -> !f.severity().reaches(Severity.WEAKENS)).skip(1).toList(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of("rule port-absent failed on north-sw2: IllegalStateException"));
+  }
+
+  static List<Finding> findings() {
+    return List.of(
+        new Finding(
+            "statement-unknown",
+            Severity.UNVERIFIED,
+            Optional.of(Place.ofSwitch("north-sw1")),
+            Optional.empty(),
+            List.of(),
+            VlanSet.NONE,
+            "",
+            "only statements whose effect is known, inside the ports that the design covers",
+            "2 statements that are not understood",
+            "What these lines do to their ports is not known.",
+            List.of(
+                Proof.of(NORTH_1, new Evidence.Line(44, "frobnicate")),
+                Proof.of(NORTH_1, new Evidence.Line(51, "frobnicate"))),
+            Optional.empty()),
+        new Finding(
+            "fast-start-missing",
+            Severity.WEAKENS,
+            Optional.of(Place.ofPort("north-sw1", "GigabitEthernet1/0/1")),
+            Optional.of(PortName.of(PortKind.GIGABIT_ETHERNET, 1, 0, 1)),
+            List.of(),
+            VlanSet.NONE,
+            "vmhost-n1 nic0",
+            "fast-start on",
+            "fast-start off",
+            "After the link returns the port waits about 30 seconds before it forwards; fast-start"
+                + " would forward at once.",
+            List.of(
+                Proof.of(NORTH_1, new Evidence.Line(38, "interface GigabitEthernet1/0/1")),
+                Proof.of(NORTH_1, new Evidence.Default("campus: fast-start off"))),
+            Optional.of(new Position("design.yaml", 17, 22))),
+        new Finding(
+            "tagged-vlan-missing",
+            Severity.WEAKENS,
+            Optional.of(Place.ofPort("north-sw1", "GigabitEthernet1/0/2")),
+            Optional.of(PortName.of(PortKind.GIGABIT_ETHERNET, 1, 0, 2)),
+            List.of(Place.ofPort("north-sw2", "GigabitEthernet1/0/2")),
+            VlanSet.of(231),
+            "vmhost-n2 nic0",
+            "VLANs 220,231-232 tagged",
+            "VLAN 231 is not in the allowed list",
+            "Machines of vmhost-n2 in voice-a (231) reach their network over nic1 alone; when"
+                + " north-sw2 or its link fails they are cut off.",
+            List.of(
+                Proof.of(
+                    NORTH_1,
+                    new Evidence.Line(
+                        47,
+                        "switchport trunk allowed vlan 220,232,500,502,504,506,508,510,512,514,516,"
+                            + "518,520,522,524,526"))),
+            Optional.of(new Position("design.yaml", 18, 40))),
+        new Finding(
+            "description-differs",
+            Severity.UNTIDY,
+            Optional.of(Place.ofPort("north-sw1", "GigabitEthernet1/0/2")),
+            Optional.of(PortName.of(PortKind.GIGABIT_ETHERNET, 1, 0, 2)),
+            List.of(),
+            VlanSet.NONE,
+            "vmhost-n2 nic0",
+            "a description like \"vmhost-n2*\"",
+            "description \"\u001b[31mFähre\u202e 渡し船\"",
+            "The label misleads whoever works on the port next.",
+            List.of(
+                Proof.of(NORTH_1, new Evidence.Line(46, "description \u001b[31mFähre\u202e 渡し船"))),
+            Optional.of(new Position("design.yaml", 18, 60))),
+        new Finding(
+            "vlan-database-unknown",
+            Severity.UNVERIFIED,
+            Optional.of(Place.ofSwitch("north-sw2")),
+            Optional.empty(),
+            List.of(),
+            VlanSet.of(210, 220),
+            "",
+            "VLANs 210,220 exist",
+            "the text does not hold the VLAN list of this switch",
+            "Whether these VLANs exist there cannot be told from this text.",
+            List.of(Proof.of(NORTH_2, new Evidence.Line(9, "vtp mode client"))),
+            Optional.of(new Position("design.yaml", 5, 3))),
+        new Finding(
+            "mode-differs",
+            Severity.BREAKS,
+            Optional.of(Place.ofPort("north-sw2", "GigabitEthernet1/0/1")),
+            Optional.of(PortName.of(PortKind.GIGABIT_ETHERNET, 1, 0, 1)),
+            List.of(),
+            VlanSet.NONE,
+            "vmhost-n1 nic1",
+            "a trunk",
+            "an access port",
+            "vmhost-n1 cannot use nic1: tagged frames are dropped there.",
+            List.of(Proof.of(NORTH_2, new Evidence.Line(61, "switchport mode access"))),
+            Optional.of(new Position("design.yaml", 17, 22))));
+  }
+
+  static Result manyConfigs(int number) {
+    List<Result.ConfigFile> configs = new ArrayList<>();
+    for (int i = 1; i <= number; i++) {
+      configs.add(
+          config("configs/sw" + i + ".cfg", "sw" + i, i % 5 == 0 ? "data-centre" : "campus"));
+    }
+    Result one = conforms();
+    return new Result(
+        one.at(),
+        one.site(),
+        one.revision(),
+        one.design(),
+        configs,
+        one.silentRules(),
+        one.verdict(),
+        one.findings(),
+        one.checks(),
+        one.notAudited(),
+        one.notInScope(),
+        one.ruleFailures());
+  }
+
+  private static Result result(
+      Verdict verdict,
+      List<Finding> findings,
+      List<String> notAudited,
+      List<String> notInScope,
+      List<String> silent,
+      List<String> failures) {
+    return new Result(
+        AT,
+        Optional.of("Saltmarsh Ferries, north terminal"),
+        Optional.of("CHG-2041"),
+        List.of(new Result.InputFile("design.yaml", "ab".repeat(32))),
+        List.of(
+            config(NORTH_1, "north-sw1", "campus"), config(NORTH_2, "north-sw2", "data-centre")),
+        silent,
+        verdict,
+        findings,
+        List.of(new Result.RuleCount("mode-differs", 400, 11, 1)),
+        notAudited,
+        notInScope,
+        failures);
+  }
+
+  private static Result.ConfigFile config(String file, String name, String dialect) {
+    return new Result.ConfigFile(
+        file, name, "cd".repeat(32), 214, dialect, "its ports are numbered 1/0/n", 2);
+  }
+}

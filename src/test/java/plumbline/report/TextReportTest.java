@@ -1,0 +1,75 @@
+package plumbline.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import plumbline.golden.GoldenFile;
+import plumbline.text.Display;
+
+class TextReportTest {
+  @Test
+  void drift_is_told_worst_first() {
+    GoldenFile.check("report/drift.txt", TextReport.of(Samples.drift(), false));
+  }
+
+  @Test
+  void a_run_without_findings_is_short() {
+    GoldenFile.check("report/conforms.txt", TextReport.of(Samples.conforms(), false));
+  }
+
+  @Test
+  void an_incomplete_run_does_not_say_conforms() {
+    GoldenFile.check("report/incomplete.txt", TextReport.of(Samples.incomplete(), false));
+  }
+
+  @Test
+  void the_inputs_of_a_fleet_are_summed_up() {
+    GoldenFile.check("report/fleet.txt", TextReport.of(Samples.manyConfigs(60), false));
+  }
+
+  @Test
+  void the_first_three_lines_tell_whether_to_worry() {
+    List<String> head = TextReport.of(Samples.drift(), false).lines().limit(3).toList();
+    assertThat(head.get(0)).startsWith("DRIFT: breaks 1, weakens 2");
+    assertThat(String.join(" ", head).replaceAll(" +", " "))
+        .contains("north-sw2 GigabitEthernet1/0/1", "cannot use nic1");
+  }
+
+  @Test
+  void no_line_is_wider_than_eighty_columns_and_none_ends_in_a_blank() {
+    assertThat(TextReport.of(Samples.drift(), false).lines())
+        .allMatch(line -> Display.width(line) <= 80)
+        .noneMatch(line -> line.endsWith(" "));
+  }
+
+  @Test
+  void colour_adds_nothing_but_colour() {
+    String coloured = TextReport.of(Samples.drift(), true);
+    assertThat(coloured).contains("\u001b[1;31mBREAKS\u001b[0m");
+    assertThat(coloured.replaceAll("\u001b\\[[0-9;]*m", ""))
+        .isEqualTo(TextReport.of(Samples.drift(), false));
+  }
+
+  @Test
+  void no_control_character_of_a_config_reaches_the_terminal() {
+    String report = TextReport.of(Samples.drift(), false);
+    assertThat(report.chars().filter(c -> Character.isISOControl(c) && c != '\n')).isEmpty();
+    assertThat(report).doesNotContain("\u202e").contains("Fähre 渡し船");
+  }
+
+  @Test
+  void edge_port_is_said_once_and_beside_fast_start() {
+    assertThat(TextReport.of(Samples.drift(), false))
+        .containsOnlyOnce("edge port")
+        .containsOnlyOnce("fast-start (edge port)");
+  }
+
+  @Test
+  void every_finding_is_told_with_both_places() {
+    String report = TextReport.of(Samples.drift(), false);
+    assertThat(report)
+        .contains("configs/north-sw2.cfg:61: switchport mode access", "design.yaml:17");
+    assertThat(Samples.findings()).allMatch(finding -> report.contains(finding.rule()));
+  }
+}
