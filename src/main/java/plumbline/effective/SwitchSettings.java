@@ -91,6 +91,19 @@ public record SwitchSettings(
         .map(header -> "the interface header in line " + header.line() + " names no clear port");
   }
 
+  /** Whether a setting is open for the one reason that the text breaks off. */
+  public boolean isCutOff(Setting<?> setting) {
+    return truncation
+        .map(SwitchTexts::breaksOff)
+        .filter(reason -> setting.reason().filter(why -> why.contains(reason)).isPresent())
+        .isPresent();
+  }
+
+  /** Whether a setting is open for want of a line in a text whose silence is no default. */
+  public boolean isSilent(Setting<?> setting) {
+    return setting.reason().filter(why -> why.contains(SwitchTexts.SCRIPT)).isPresent();
+  }
+
   /** Whether some port that is open carries the VLAN. */
   public Truth reachesPort(VlanId vlan) {
     Truth reaches = whyPortsMayBeMissing().isPresent() ? Truth.UNKNOWN : Truth.NO;

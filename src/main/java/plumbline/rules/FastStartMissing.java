@@ -33,9 +33,9 @@ final class FastStartMissing implements PortRule {
       return;
     }
     Setting<Effect> setting = port.get(Keys.FAST_START);
+    Setting<PortMode> mode = port.get(Keys.MODE);
     String designed = "edge fast-start";
     if (!setting.isDecided()) {
-      Setting<PortMode> mode = port.get(Keys.MODE);
       boolean openMode = mode.value().isEmpty() || mode.is(PortMode.NEGOTIATED);
       Outcome.Undecided open = port.undecided(setting, designed, wish.get().at());
       outcomes.add(openMode ? open.because(Outcome.Undecided.Cause.MODE) : open);
@@ -43,7 +43,7 @@ final class FastStartMissing implements PortRule {
       outcomes.conforms(port.subject());
     } else if (!setting.is(Effect.WITHOUT_EFFECT)) {
       // with the default timers: twice a forward delay of 15 s (IEEE 802.1D-1998, RFC 4188)
-      outcomes.add(
+      Candidate off =
           Candidate.of(
               port.subject(),
               designed,
@@ -51,7 +51,17 @@ final class FastStartMissing implements PortRule {
               Words.capital(Words.behind(port.port()))
                   + " waits up to 30 seconds after every link-up before the port forwards.",
               port.proofs(setting),
-              Optional.of(wish.get().at())));
+              Optional.of(wish.get().at()));
+      // a global default that stops at trunks is in force again once the mode is right
+      boolean restsOnMode =
+          !mode.evidence().isEmpty() && setting.evidence().containsAll(mode.evidence());
+      outcomes.add(
+          port.port()
+              .role()
+              .value(RoleKeys.MODE)
+              .filter(wanted -> restsOnMode)
+              .map(off::boundTo)
+              .orElse(off));
     }
   }
 }

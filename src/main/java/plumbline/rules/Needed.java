@@ -24,9 +24,14 @@ final class Needed {
         .map(PortCase::port)
         .forEach(
             port -> of(port.role()).forEach(id -> add(needed, new VlanId(id), Words.behind(port))));
-    DesignGateway gateway = device.design().gateways().get(device.designed().name());
-    if (gateway != null && gateway.outside().isEmpty()) {
-      gateway.vlans().forEach(served -> add(needed, served.vlan().id(), "the gateway of it"));
+    String name = device.designed().name();
+    for (DesignGateway gateway : device.design().gateways().values()) {
+      boolean own = gateway.outside().isEmpty() && gateway.name().equals(name);
+      boolean behind = gateway.outside().stream().anyMatch(port -> port.switchName().equals(name));
+      if (own || behind) {
+        String by = own ? "its gateway" : "the gateway " + gateway.name();
+        gateway.vlans().forEach(served -> add(needed, served.vlan().id(), by));
+      }
     }
     return needed;
   }

@@ -2,10 +2,12 @@ package plumbline.rules;
 
 import java.util.List;
 import java.util.Optional;
+import plumbline.effective.SwitchSettings;
 import plumbline.finding.Proof;
 import plumbline.finding.Severity;
 import plumbline.rules.Outcome.Candidate;
 import plumbline.rules.Outcome.Undecided;
+import plumbline.setting.Evidence;
 
 /** A port that the design covers and the config never opens. */
 final class PortAbsent implements PortRule {
@@ -31,10 +33,18 @@ final class PortAbsent implements PortRule {
       outcomes.conforms(port.subject());
       return;
     }
-    outcomes.add(undecided(port).map(Outcome.class::cast).orElseGet(() -> absent(port)));
+    Optional<String> why = port.at().settings().whyPortsMayBeMissing();
+    Evidence.Line removed = port.at().settings().removed().get(port.port().port());
+    if (removed != null) {
+      outcomes.add(absent(port, port.at().proofs(List.of(removed))));
+    } else if (why.isPresent()) {
+      outcomes.add(open(port, why.get()));
+    } else {
+      outcomes.add(absent(port, port.at().absence("the text opens no such port")));
+    }
   }
 
-  private static Candidate absent(PortCase port) {
+  private static Candidate absent(PortCase port, List<Proof> proofs) {
     return Candidate.of(
         port.subject(),
         designed(port),
@@ -43,44 +53,23 @@ final class PortAbsent implements PortRule {
             + " promises "
             + Words.behind(port.port())
             + " is set up there.",
-        port.at().absence("the text opens no such port"),
+        proofs,
         Optional.of(port.port().at()));
   }
 
   /** A lost or ambiguous header may be this port's; a cut or pasted text need not hold it. */
-  private static Optional<Undecided> undecided(PortCase port) {
-    var settings = port.at().settings();
-    if (settings.truncation().isPresent()) {
-      return Optional.of(
-          open(
-              port,
-              Undecided.Cause.CUT,
-              "the text is cut short",
-              port.at().absence("the text opens no such port before it stops")));
-    }
-    if (settings.script()) {
-      return Optional.of(
-          open(
-              port,
-              Undecided.Cause.TEXT,
-              "the text is a script",
-              port.at().absence("the script does not open this port")));
-    }
-    if (!settings.doubtfulHeaders().isEmpty()) {
-      return Optional.of(
-          open(
-              port,
-              Undecided.Cause.TEXT,
-              "an interface header of the text names no clear port",
-              port.at().proofs(settings.doubtfulHeaders())));
-    }
-    return Optional.empty();
-  }
-
-  private static Undecided open(
-      PortCase port, Undecided.Cause cause, String why, List<Proof> proofs) {
+  private static Undecided open(PortCase port, String why) {
+    SwitchSettings settings = port.at().settings();
+    boolean cut = settings.truncation().isPresent() && !settings.script();
     return Undecided.of(
-        port.subject(), cause, why, designed(port), proofs, Optional.of(port.port().at()));
+        port.subject(),
+        cut ? Undecided.Cause.CUT : Undecided.Cause.TEXT,
+        why,
+        designed(port),
+        settings.doubtfulHeaders().isEmpty()
+            ? port.at().absence("the text opens no such port")
+            : port.at().proofs(settings.doubtfulHeaders()),
+        Optional.of(port.port().at()));
   }
 
   private static String designed(PortCase port) {

@@ -13,7 +13,6 @@ import plumbline.rules.Outcome.Undecided;
 import plumbline.setting.Evidence;
 import plumbline.setting.Key;
 import plumbline.setting.Setting;
-import plumbline.statement.SwitchText;
 import plumbline.yaml.Position;
 
 /**
@@ -83,17 +82,10 @@ public record PortCase(
   }
 
   private Undecided.Cause cause(Setting<?> setting) {
-    List<Integer> lines =
-        setting.evidence().stream()
-            .filter(Evidence.Line.class::isInstance)
-            .map(line -> ((Evidence.Line) line).line())
-            .toList();
-    Optional<SwitchText.Truncation> cut = at.settings().truncation();
-    if (cut.isPresent()
-        && (lines.isEmpty() || lines.stream().anyMatch(line -> line >= cut.get().line()))) {
+    if (at.settings().isCutOff(setting)) {
       return Undecided.Cause.CUT;
     }
-    return at.settings().script() && lines.isEmpty() ? Undecided.Cause.TEXT : Undecided.Cause.OWN;
+    return at.settings().isSilent(setting) ? Undecided.Cause.TEXT : Undecided.Cause.OWN;
   }
 
   /** The setting under a key; only where the text opens the port. */

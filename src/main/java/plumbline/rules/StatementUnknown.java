@@ -13,6 +13,7 @@ import plumbline.effective.UnknownLine;
 import plumbline.finding.Severity;
 import plumbline.rules.Outcome.Candidate;
 import plumbline.setting.Evidence;
+import plumbline.statement.SwitchText;
 
 /** Statements inside covered ports that the grammar does not know. */
 final class StatementUnknown implements SwitchRule {
@@ -33,12 +34,16 @@ final class StatementUnknown implements SwitchRule {
   public void check(SwitchCase device, Outcomes outcomes) {
     List<Pattern> harmless =
         device.design().harmless().stream().map(StatementUnknown::firstWord).toList();
+    // a statement that the cut broke in two is the cut's doing
+    int cut =
+        device.settings().truncation().map(SwitchText.Truncation::line).orElse(Integer.MAX_VALUE);
     SortedMap<Integer, String> lines = new TreeMap<>();
     List<String> ports = new ArrayList<>();
     for (PortCase port : device.ports()) {
       List<UnknownLine> unknown =
           port.settings().stream()
               .flatMap(settings -> settings.unknown().stream())
+              .filter(line -> line.line() < cut)
               .filter(
                   line -> harmless.stream().noneMatch(p -> p.matcher(line.firstWord()).matches()))
               .toList();

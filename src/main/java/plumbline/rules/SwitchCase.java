@@ -60,6 +60,14 @@ public record SwitchCase(Design design, DesignSwitch designed, SwitchSettings se
     return Words.vlan(design, vlan);
   }
 
+  /**
+   * What the knowledge of the switch's VLAN list rests on, as the place of a VLAN that it lacks.
+   */
+  public List<Proof> listEvidence() {
+    List<Evidence> lines = settings.vlans().evidence();
+    return lines.isEmpty() ? absence(settings.vlans().why()) : proofs(lines);
+  }
+
   /** Evidence with this switch's file. */
   public List<Proof> proofs(List<? extends Evidence> evidence) {
     return evidence.stream().map(one -> Proof.of(settings.file(), one)).toList();

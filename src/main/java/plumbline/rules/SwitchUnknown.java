@@ -44,8 +44,8 @@ final class SwitchUnknown implements InputRule {
       outcomes.add(
           Candidate.of(
               read.subject(),
-              "one of " + Words.list(names),
-              "hostname " + read.name(),
+              "a switch of the design, such as " + Words.list(names),
+              "a config of " + read.name(),
               "The config was read and is not audited, for the design has no switch of this name.",
               evidence(read.settings()),
               Optional.empty()));

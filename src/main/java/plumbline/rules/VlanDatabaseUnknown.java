@@ -42,7 +42,7 @@ final class VlanDatabaseUnknown implements SwitchRule {
               Undecided.Cause.CUT,
               database.why(),
               designed,
-              device.absence(database.why()),
+              device.listEvidence(),
               Optional.of(device.designed().at())));
     } else {
       outcomes.add(
@@ -51,7 +51,8 @@ final class VlanDatabaseUnknown implements SwitchRule {
                   designed,
                   "no stanza for "
                       + Words.vlans(device.design(), open)
-                      + ", and the list may stand elsewhere",
+                      + "; the list is not known: "
+                      + database.why(),
                   "Whether "
                       + Words.list(
                           open.ids()
@@ -62,7 +63,7 @@ final class VlanDatabaseUnknown implements SwitchRule {
                       + " here is not known; if not, no port of this switch carries "
                       + Words.them(open.size())
                       + ".",
-                  device.absence(database.why()),
+                  device.listEvidence(),
                   Optional.of(device.designed().at()))
               .about(open));
     }

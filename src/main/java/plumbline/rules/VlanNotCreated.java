@@ -43,9 +43,11 @@ final class VlanNotCreated implements SwitchRule {
           Candidate.of(
                   device.subject(),
                   designed,
-                  Words.vlans(device.design(), missing) + " not created",
+                  Words.vlans(device.design(), missing)
+                      + " not created; the list is known: "
+                      + database.why(),
                   consequence(device, missing, needed),
-                  device.absence("no VLAN stanza, and the list is whole: " + database.why()),
+                  device.listEvidence(),
                   device
                       .design()
                       .vlan(new VlanId(missing.ids().min().orElseThrow()))
@@ -60,7 +62,7 @@ final class VlanNotCreated implements SwitchRule {
                   : Undecided.Cause.VLAN_DATABASE,
               database.why(),
               designed,
-              device.absence(database.why()),
+              device.listEvidence(),
               Optional.of(device.designed().at())));
     } else {
       outcomes.conforms(device.subject());

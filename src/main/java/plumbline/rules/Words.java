@@ -22,24 +22,21 @@ final class Words {
   }
 
   /**
-   * Declared VLANs by name, the others as ranges: {@code voice-a (231), VLANs 300-310}; {@code no
-   * VLAN} for none.
+   * Declared VLANs by name, the others as ranges: {@code voice-a (231), VLANs 300-310}; all as
+   * ranges where many are declared; {@code no VLAN} for none.
    */
   static String vlans(Design design, VlanSet vlans) {
-    List<String> named =
-        vlans
-            .ids()
-            .mapToObj(VlanId::new)
-            .flatMap(id -> design.vlan(id).stream())
-            .map(DesignVlan::toString)
-            .toList();
-    VlanSet declared = VlanSet.of(design.vlans().values().stream().map(DesignVlan::id).toList());
-    VlanSet rest = vlans.minus(declared);
-    String others = (rest.size() == 1 ? "VLAN " : "VLANs ") + rest;
+    List<DesignVlan> declared =
+        vlans.ids().mapToObj(VlanId::new).flatMap(id -> design.vlan(id).stream()).toList();
+    List<DesignVlan> named = declared.size() > MOST ? List.of() : declared;
+    VlanSet rest = vlans.minus(VlanSet.of(named.stream().map(DesignVlan::id).toList()));
     if (vlans.isEmpty()) {
       return "no VLAN";
     }
-    return Stream.concat(named.stream(), Stream.of(others).filter(any -> !rest.isEmpty()))
+    String others = (rest.size() == 1 ? "VLAN " : "VLANs ") + rest;
+    return Stream.concat(
+            named.stream().map(DesignVlan::toString),
+            Stream.of(others).filter(any -> !rest.isEmpty()))
         .collect(Collectors.joining(", "));
   }
 
@@ -71,11 +68,11 @@ final class Words {
     return count + " " + what + (count == 1 ? "" : "s");
   }
 
-  /** The same with a capital first letter, for the head of a sentence. */
+  /** The same at the head of a sentence; names keep their spelling. */
   static String capital(String words) {
-    return words.isEmpty()
-        ? words
-        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    return words.startsWith("the ") || words.startsWith("a ")
+        ? words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1)
+        : words;
   }
 
   /** {@code native VLAN office (250)}, or {@code native VLAN 7} where none is declared. */
@@ -99,9 +96,9 @@ final class Words {
     return switch (port.place()) {
       case HOST -> port.subject();
       case LINK -> "the " + port.subject();
-      case MEMBER -> "a member of the " + port.subject();
+      case MEMBER -> "a " + port.subject().replaceFirst("^member of ", "member of the ");
       case SHEET -> "the " + port.role().name() + " port";
-      case GATEWAY -> port.subject().isEmpty() ? "the gateway" : port.subject();
+      case GATEWAY -> "the " + port.subject();
     };
   }
 }

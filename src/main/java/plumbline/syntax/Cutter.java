@@ -22,6 +22,7 @@ final class Cutter {
   private Block block = Block.top();
   private Block left = Block.top();
   private int lastStatement = -1;
+  private int lastLine = -1;
   private boolean afterLog;
 
   private Cutter(LineScan scan, Reader reader, boolean flat) {
@@ -36,7 +37,8 @@ final class Cutter {
    * The statements of one switch.
    *
    * @param statements in order; every line is in exactly one
-   * @param openLine header of the block that the text stops in; else its last statement
+   * @param openLine header of the block that the text stops in; else its last statement, counted
+   *     from 0
    */
   record Cut(List<Statement> statements, int openLine) {}
 
@@ -46,12 +48,13 @@ final class Cutter {
     for (int line = part.first(); line < part.end(); line++) {
       cutter.take(line);
     }
-    int open = cutter.block.isOpen() ? cutter.block.header() : part.end() - 1;
-    return new Cut(cutter.out.toList(), open);
+    int open = cutter.block.isOpen() ? cutter.block.header() : cutter.lastLine;
+    return new Cut(cutter.out.toList(), Math.max(part.first(), open));
   }
 
   private void take(int line) {
     LineKind kind = scan.kind(line);
+    lastLine = kind.isStatement() ? line : lastLine;
     switch (kind) {
       case STATEMENT -> statement(line);
       case GARBLED -> garbled(line);

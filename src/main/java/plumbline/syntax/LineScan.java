@@ -40,6 +40,9 @@ final class LineScan {
   private final List<Mark> marks = new ArrayList<>();
   private State state = State.CONFIG;
 
+  /** A config is being saved: what the switch then says looks like the top of a dump. */
+  private boolean saving;
+
   LineScan(CleanLines lines, StatementSource source) {
     this.lines = lines;
     this.source = source;
@@ -59,11 +62,16 @@ final class LineScan {
     String content = lines.content(line);
     Optional<Prompt> prompt = Prompt.of(content);
     if (prompt.isPresent()) {
+      saving = EndUserCommand.isSave(prompt.get().command());
       return prompted(line, prompt.get());
     }
+    if (saving && Shapes.startsWith(content, "Building configuration")) {
+      return put(line, LineKind.NOISE);
+    }
     if (state == State.OUTPUT || state == State.ENDED || state == State.TABLE) {
-      if (!beginsConfig(content)) {
-        return put(line, isComment(content) ? LineKind.COMMENT : LineKind.NOISE);
+      if (!Lead.beginsConfig(content, state == State.ENDED)) {
+        saving |= EndUserCommand.isSave(content);
+        return put(line, Lead.isComment(content) ? LineKind.COMMENT : LineKind.NOISE);
       }
       state = State.CONFIG;
     }
@@ -98,7 +106,7 @@ final class LineScan {
       return line + 1;
     }
     skips.put(line, prompt.length());
-    if (isComment(command)) {
+    if (Lead.isComment(command)) {
       state = config ? State.SESSION : State.CONFIG;
       return comment(line, command);
     }
@@ -128,7 +136,7 @@ final class LineScan {
     if (Shapes.startsWith(command, "do ")) {
       return atExecLevel(line, command.substring(3).stripLeading());
     }
-    if (command.endsWith("?") || isNoStatement(command)) {
+    if (command.endsWith("?") || Lead.isNoStatement(command)) {
       state = command.endsWith("?") ? State.OUTPUT : State.SESSION;
       return line + 1;
     }
@@ -167,7 +175,7 @@ final class LineScan {
   }
 
   private int config(int line, String content) {
-    if (isComment(content)) {
+    if (Lead.isComment(content)) {
       return comment(line, content);
     }
     if (Shapes.isPreamble(content)) {
@@ -176,7 +184,8 @@ final class LineScan {
       boolean ends = preamble.bytes().isPresent();
       return mark(line, ends ? Mark.Kind.START_OF_ENDING : Mark.Kind.START, "");
     }
-    if (isNoStatement(content) && !isBelowLog(line)) {
+    if (Lead.isNoStatement(content) && !isBelowLog(line)) {
+      saving = EndUserCommand.isSave(content);
       refuse(line, content);
       return put(line, LineKind.NOISE);
     }
@@ -195,7 +204,7 @@ final class LineScan {
       state = State.TABLE;
       return put(line, LineKind.NOISE);
     }
-    if (isEcho(content)) {
+    if (Lead.isEcho(content)) {
       return atExecLevel(line, content);
     }
     if (state == State.SESSION && isUnknown(content)) {
@@ -239,6 +248,7 @@ final class LineScan {
 
   private int statement(int line, String content) {
     kinds[line] = LineKind.STATEMENT;
+    saving = false;
     switch (content.charAt(0)) {
       case 'e', 'E' -> {
         if (content.equalsIgnoreCase("end") && lines.indent(line) == 0) {
@@ -301,35 +311,6 @@ final class LineScan {
         && Shapes.isTableRule(lines.content(below));
   }
 
-  private boolean beginsConfig(String content) {
-    if (isComment(content)) {
-      return content.length() > 1 && Shapes.isHeaderComment(content);
-    }
-    if (Shapes.isPreamble(content)
-        || Shapes.isVersion(content)
-        || Shapes.isSeparator(content)
-        || content.startsWith("config-file-header")) {
-      return true;
-    }
-    if (EndUserCommand.word(content, 0).equals("hostname")
-        && EndUserCommand.word(content, 2).isEmpty()) {
-      return true;
-    }
-    if (isEcho(content)) {
-      return true;
-    }
-    return state != State.ENDED && (Shapes.isPortHeader(content) || Shapes.isVlanHeader(content));
-  }
-
-  /** Says whether a line is a command of the exec level whose prompt was not copied. */
-  private static boolean isEcho(String content) {
-    return switch (content.charAt(0)) {
-      case 'c', 'C' -> EndUserCommand.of(content) == EndUserCommand.CONFIGURE;
-      case 's', 'S' -> EndUserCommand.isShow(content);
-      default -> false;
-    };
-  }
-
   private boolean isUnknown(String content) {
     for (Context context : Context.values()) {
       if (context != Context.OTHER
@@ -338,32 +319,6 @@ final class LineScan {
       }
     }
     return true;
-  }
-
-  private static boolean isComment(String content) {
-    char first = content.charAt(0);
-    return first == '!' || first == '#' || first == ';';
-  }
-
-  /** Says whether a line is an answer, an error or a command of the exec level. */
-  private static boolean isNoStatement(String content) {
-    char first = content.charAt(0);
-    if (first == '%' || first == '^') {
-      return true;
-    }
-    return switch (first) {
-      case 'd', 'D' -> Shapes.startsWith(content, "do ");
-      case 'E', 'e' -> Shapes.startsWith(content, "Enter configuration commands");
-      case 'w', 'W' ->
-          content.equalsIgnoreCase("wr")
-              || Shapes.startsWith(content, "wr mem")
-              || Shapes.startsWith(content, "write mem");
-      case 'c', 'C' -> Shapes.startsWith(content, "copy run");
-      case 'y', 'Y' -> content.equalsIgnoreCase("y") || content.equalsIgnoreCase("yes");
-      case '0', '1', '2', '3', '4', '5', '6', '7', '8', '9' ->
-          content.chars().allMatch(Character::isDigit);
-      default -> false;
-    };
   }
 
   /** Lets a line that is no statement name the switch. */

@@ -854,6 +854,25 @@ class ConfigReaderTest {
   }
 
   @Test
+  void whatASwitchSaysWhileItSavesMakesNoDump() {
+    assertThat(
+            one("""
+                    a(config)#interface Gi1/0/1
+                    a(config-if)#shutdown
+                    a(config-if)#do wr
+                    Building configuration...
+                    [OK]
+                    a(config-if)#end
+                    a#copy running-config startup-config
+                    Building configuration...
+                    """)
+                .script())
+        .isTrue();
+    assertThat(one("interface Gi1/0/1\nshutdown\nend\nwr\nBuilding configuration...\n").script())
+        .isTrue();
+  }
+
+  @Test
   void anIndentedTextWithoutAnyMarkIsADump() {
     assertThat(one("hostname A\n!\ninterface Gi1/0/1\n shutdown\n").script()).isFalse();
   }
@@ -870,7 +889,7 @@ class ConfigReaderTest {
     String open = head + "interface Gi1/0/2\n switchport mode trunk\n";
 
     assertThat(cut(open)).contains(new Truncation(7, "no end line"));
-    assertThat(cut(head)).contains(new Truncation(6, "no end line"));
+    assertThat(cut(head)).contains(new Truncation(5, "no end line"));
     assertThat(cut(open + "end\n")).isEmpty();
     assertThat(cut(open.replace("15.2", "9.3(8) Bios:version 05.45"))).isEmpty();
     assertThat(cut(open.replace("version 15.2\n", ""))).isEmpty();

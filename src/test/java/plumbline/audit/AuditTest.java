@@ -1,0 +1,308 @@
+package plumbline.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import plumbline.design.DesignSwitch;
+import plumbline.finding.Finding;
+import plumbline.finding.Severity;
+import plumbline.result.Result.RuleCount;
+import plumbline.rules.Group;
+import plumbline.rules.InputCase;
+import plumbline.rules.InputRule;
+import plumbline.rules.Outcomes;
+import plumbline.rules.RuleCatalogue;
+import plumbline.rules.RuleInfo;
+
+/**
+ * Whole audits of small texts; what each must come to is the product contract's sections 4 and 6.
+ */
+class AuditTest {
+  private static final String DESIGN =
+      """
+      format: plumbline-design/1
+      vlans:
+        hypervisor: {id: 220}
+        voice-a: {id: 231, telephony: true}
+        parked: {id: 999, unused: true}
+      roles:
+        host-uplink: {mode: trunk, native: parked, tagged: [hypervisor, voice-a], fast-start: true, negotiate: false}
+        desk: {mode: access, access: hypervisor, fast-start: true}
+        switch-link: {mode: trunk, native: parked, tagged: [hypervisor, voice-a], bundle: lacp, negotiate: false}
+      switches:
+        north-sw1:
+          ports: {Gi1/0/20-22: spare, Gi1/0/30-31: desk}
+        north-sw2: {}
+      hosts:
+        vmhost-n1:
+          ports:
+            nic0: {to: north-sw1 Gi1/0/1, role: host-uplink}
+      links:
+        - {ends: [north-sw1 Po1, north-sw2 Po1], role: switch-link, members: [[Gi1/0/49, Gi1/0/49], [Gi1/0/50, Gi1/0/50]]}
+      """;
+  private static final String HEAD =
+      """
+      hostname north-sw1
+      !
+      vtp mode transparent
+      !
+      vlan 220
+      !
+      vlan 231
+      !
+      """;
+  private static final String UPLINK =
+      """
+      interface GigabitEthernet1/0/1
+       switchport trunk native vlan 999
+       switchport trunk allowed vlan 220,231
+       switchport mode trunk
+       switchport nonegotiate
+       spanning-tree portfast trunk
+      !
+      """;
+  private static final String BUNDLE =
+      """
+      interface Port-channel1
+       switchport trunk native vlan 999
+       switchport trunk allowed vlan 220,231
+       switchport mode trunk
+       switchport nonegotiate
+      !
+      """;
+  private static final String MEMBERS =
+      """
+      interface GigabitEthernet1/0/49
+       channel-group 1 mode active
+      !
+      interface GigabitEthernet1/0/50
+       channel-group 1 mode active
+      !
+      """;
+  private static final String SHEET =
+      """
+      interface GigabitEthernet1/0/20
+      !
+      interface GigabitEthernet1/0/30
+       switchport access vlan 220
+       switchport mode access
+       spanning-tree portfast
+      !
+      interface GigabitEthernet1/0/31
+       switchport access vlan 220
+       switchport mode access
+       spanning-tree portfast
+      !
+      """;
+  private static final String END = "end\n";
+
+  private static List<String> ids(AuditOutcome outcome) {
+    assertThat(outcome.ruleFailures()).isEmpty();
+    return outcome.findings().stream()
+        .map(finding -> finding.severity() + " " + finding.id())
+        .toList();
+  }
+
+  private static List<String> audit(String... parts) {
+    return ids(RuleCaseRun.run(DESIGN, String.join("", parts)));
+  }
+
+  @Test
+  void a_switch_as_designed_gives_nothing() {
+    assertThat(audit(HEAD, UPLINK, BUNDLE, MEMBERS, SHEET, END)).isEmpty();
+  }
+
+  @Test
+  void a_spare_port_is_not_asked_what_roles_want() {
+    AuditOutcome outcome =
+        RuleCaseRun.run(DESIGN, String.join("", HEAD, UPLINK, BUNDLE, MEMBERS, SHEET, END));
+    assertThat(outcome.checks())
+        .filteredOn(count -> count.rule().equals("port-shut"))
+        .containsExactly(new RuleCount("port-shut", 6, 0, 0));
+  }
+
+  @Test
+  void a_member_is_asked_only_whether_it_is_there_and_open() {
+    String members =
+        MEMBERS.replace(
+            "0/50\n channel-group 1 mode active", "0/50\n channel-group 1 mode active\n shutdown");
+    assertThat(audit(HEAD, UPLINK, BUNDLE, members, SHEET, END))
+        .containsExactly(
+            "breaks port-shut/north-sw1/GigabitEthernet1/0/50/member of link to north-sw2"
+                + " Port-channel1");
+  }
+
+  @Test
+  void without_a_stanza_for_the_bundle_its_members_lines_count() {
+    String members =
+        MEMBERS.replace(
+            " channel-group",
+            " switchport trunk native vlan 999\n switchport trunk allowed vlan 220\n"
+                + " switchport mode trunk\n switchport nonegotiate\n channel-group");
+    assertThat(audit(HEAD, UPLINK, members, SHEET, END))
+        .containsExactly(
+            "weakens tagged-vlan-missing/north-sw1/Port-channel1/link to north-sw2 Port-channel1");
+  }
+
+  @Test
+  void a_bundle_with_neither_stanza_nor_members_is_absent() {
+    String members = MEMBERS.replace(" channel-group 1 mode active\n", "");
+    assertThat(audit(HEAD, UPLINK, members, SHEET, END))
+        .containsExactly(
+            "breaks port-absent/north-sw1/Port-channel1/link to north-sw2 Port-channel1");
+  }
+
+  @Test
+  void left_overs_of_the_wrong_mode_are_no_findings() {
+    String access =
+        UPLINK
+            .replace("mode trunk", "mode access")
+            .replace("native vlan 999", "native vlan 7")
+            .replace("allowed vlan 220,231", "allowed vlan 5");
+    assertThat(audit(HEAD, access, BUNDLE, MEMBERS, SHEET, END))
+        .containsExactly("breaks mode-differs/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
+  }
+
+  @Test
+  void a_dynamic_host_port_is_one_finding_and_never_conforms() {
+    String dynamic =
+        UPLINK
+            .replace(
+                " switchport mode trunk\n switchport nonegotiate\n",
+                " switchport mode dynamic auto\n")
+            .replace("portfast trunk", "portfast")
+            .replace("allowed vlan 220,231", "allowed vlan 5");
+    AuditOutcome outcome =
+        RuleCaseRun.run(DESIGN, String.join("", HEAD, dynamic, BUNDLE, MEMBERS, SHEET, END));
+    assertThat(ids(outcome))
+        .containsExactly("weakens negotiation-open/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
+    assertThat(outcome.checks())
+        .filteredOn(count -> count.rule().equals("mode-differs"))
+        .as("the bundle and two desk ports")
+        .containsExactly(new RuleCount("mode-differs", 3, 0, 0));
+  }
+
+  @Test
+  void a_vlan_that_is_not_created_is_one_finding_of_the_switch() {
+    assertThat(audit(HEAD.replace("vlan 231\n", ""), UPLINK, BUNDLE, MEMBERS, SHEET, END))
+        .containsExactly("breaks vlan-not-created/north-sw1//");
+  }
+
+  @Test
+  void an_unknown_vlan_list_is_one_finding_and_lets_nothing_else_conform_by_it() {
+    AuditOutcome outcome =
+        RuleCaseRun.run(
+            DESIGN,
+            "hostname north-sw1\n!\nvtp mode client\n!\n"
+                + String.join("", UPLINK, BUNDLE, MEMBERS, SHEET, END));
+    assertThat(ids(outcome)).containsExactly("unverified vlan-database-unknown/north-sw1//");
+    assertThat(outcome.checks()).contains(new RuleCount("vlan-not-created", 0, 0, 1));
+  }
+
+  @Test
+  void a_native_vlan_that_is_tagged_counts_with_the_tagged_ones() {
+    String tagging = "vlan dot1q tag native\n!\n";
+    String design =
+        DESIGN.replace("host-uplink: {mode: trunk, native: parked,", "host-uplink: {mode: trunk,");
+    String uplink = UPLINK.replace("native vlan 999", "native vlan 220");
+    String rest = String.join("", uplink, BUNDLE, MEMBERS, SHEET, END);
+    assertThat(ids(RuleCaseRun.run(design, HEAD + tagging + rest))).isEmpty();
+    assertThat(ids(RuleCaseRun.run(design, HEAD + rest)))
+        .containsExactly(
+            "weakens tagged-vlan-missing/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
+  }
+
+  @Test
+  void the_base_of_an_added_list_is_not_in_the_text() {
+    String added = UPLINK.replace("allowed vlan 220,231", "allowed vlan add 220,231");
+    assertThat(audit(HEAD, added, BUNDLE, MEMBERS, SHEET, END))
+        .containsExactly(
+            "unverified tagged-vlan-extra/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0",
+            "unverified tagged-vlan-missing/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
+  }
+
+  @Test
+  void a_text_that_stops_is_one_finding_and_the_facts_before_the_cut_stand() {
+    String wrong = UPLINK.replace("allowed vlan 220,231", "allowed vlan 220");
+    AuditOutcome outcome =
+        RuleCaseRun.run(
+            DESIGN,
+            HEAD + wrong + BUNDLE + "interface GigabitEthernet1/0/30\n switchport access vl");
+    assertThat(ids(outcome))
+        .containsExactly(
+            "unverified config-truncated/north-sw1//",
+            "weakens tagged-vlan-missing/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
+  }
+
+  @Test
+  void silent_rules_are_left_out_and_what_they_explain_stays_explained() {
+    String design = DESIGN + "rules: {silent: [mode-differs]}\n";
+    String access = UPLINK.replace("mode trunk", "mode access").replace("vlan 220,231", "vlan 5");
+    AuditOutcome outcome =
+        RuleCaseRun.run(design, String.join("", HEAD, access, BUNDLE, MEMBERS, SHEET, END));
+    assertThat(ids(outcome)).isEmpty();
+    assertThat(outcome.checks()).extracting(RuleCount::rule).doesNotContain("mode-differs");
+  }
+
+  @Test
+  void every_rule_of_the_catalogue_is_counted_in_order() {
+    AuditOutcome outcome = RuleCaseRun.run(DESIGN, HEAD + END);
+    assertThat(outcome.checks())
+        .extracting(RuleCount::rule)
+        .isEqualTo(RuleCatalogue.ALL.stream().map(rule -> rule.info().id()).toList());
+  }
+
+  @Test
+  void every_finding_of_a_bad_switch_has_both_places_and_words() {
+    String bad =
+        "interface GigabitEthernet1/0/1\n!\ninterface GigabitEthernet1/0/30\n shutdown\n!\n";
+    List<Finding> findings = RuleCaseRun.run(DESIGN, HEAD + bad + END).findings();
+    assertThat(findings).hasSizeGreaterThan(4);
+    for (Finding finding : findings) {
+      assertThat(finding.evidence()).as(finding.id()).isNotEmpty();
+      assertThat(finding.design()).as(finding.id()).isPresent();
+      assertThat(finding.designed()).as(finding.id()).isNotBlank();
+      assertThat(finding.found()).as(finding.id()).isNotBlank();
+      assertThat(finding.consequence()).as(finding.id()).endsWith(".");
+    }
+    assertThat(findings).extracting(Finding::id).doesNotHaveDuplicates();
+  }
+
+  @Test
+  void a_rule_that_fails_is_named_without_text_of_the_config_and_the_others_go_on() {
+    DesignSwitch gone = RuleCaseRun.design(DESIGN).switches().get("north-sw2");
+    AuditOutcome outcome =
+        Audit.run(
+            new AuditInput(
+                RuleCaseRun.design(DESIGN),
+                List.of(),
+                List.of(new AuditInput.MissingConfig(gone)),
+                List.of(new AuditInput.UnreadConfig("x/b.cfg", Optional.empty(), "binary"))),
+            List.of(
+                new Failing(),
+                RuleCatalogue.named("config-missing").orElseThrow(),
+                RuleCatalogue.named("config-unreadable").orElseThrow()));
+    assertThat(outcome.ruleFailures())
+        .containsExactly(
+            "rule always-fails failed at north-sw2: IllegalStateException",
+            "rule always-fails failed at x/b.cfg: IllegalStateException");
+    assertThat(outcome.findings())
+        .extracting(Finding::id)
+        .containsExactly("config-unreadable///b.cfg", "config-missing/north-sw2//");
+    assertThat(outcome.findings()).extracting(Finding::severity).containsOnly(Severity.UNVERIFIED);
+  }
+
+  private static final class Failing implements InputRule {
+    @Override
+    public RuleInfo info() {
+      return new RuleInfo("always-fails", Group.INPUT, Severity.UNVERIFIED, "", "");
+    }
+
+    @Override
+    public void check(InputCase input, Outcomes outcomes) {
+      throw new IllegalStateException("enable secret hunter2");
+    }
+  }
+}
