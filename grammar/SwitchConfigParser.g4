@@ -400,7 +400,7 @@ portBasics
   | 'duplex' ( 'full' | 'half' | 'auto' )?                                                                  # duplex
   | rareFullDuplex                                                                                          # duplexWord
   | 'encapsulation' 'dot1q' 'vlan'? NUMBER? 'native'?                                                       # subinterfaceTag
-  | 'encapsulation' 'dot1q' NUMBER 'second-dot1q' tail                                                      # unmodelledTag
+  | 'encapsulation' 'dot1q' NUMBER? 'second-dot1q' tail                                                     # unmodelledTag
   | 'encapsulation' ( 'ppp' | 'hdlc' | 'frame-relay' | 'isl' | 'default' | 'untagged' | 'priority-tagged' ) tail  # basicHarmless
   ;
 
@@ -816,7 +816,7 @@ tag
 
 portRedundancy
   : redundancyKind NUMBER? redundancyAttribute                                                              # redundancy
-  | ( 'hsrp' | 'vrrp' | 'vrrpv3' ) NUMBER ( 'address-family'? ( 'ipv4' | 'ipv6' ) )?                        # redundancyHeader
+  | redundancyKind NUMBER ( 'address-family'? ( 'ipv4' | 'ipv6' ) )?                                           # redundancyHeader
   | ( 'vrrp' | 'vrrpv3' ) NUMBER 'address-family' 'ipv4' redundancyAttribute                                # redundancyInFamily
   | 'hsrp' NUMBER 'ipv4' hsrpAttribute                                                                      # redundancyInFamily
   ;
@@ -1063,11 +1063,11 @@ topHarmless
   | ( 'hardware' | 'hw-module' | 'module' | 'slot' | 'platform' | 'power' | 'environment' | 'transceiver' | 'poe' ) tail
   | ( 'switch' ( NUMBER | 'stack-member' ) | 'stack' | 'stack-power' | 'stack-mac' | 'card' | 'upgrade' | 'diagnostic' ) tail
   | ( 'sdm' | 'memory' | 'memory-size' | 'buffers' | 'exception' | 'file' | 'scripting' | 'kron' | 'warm-reboot' ) tail
-  | ( 'ethernet' | 'macro' ( 'global' | 'auto' | 'description' ) | 'define' | 'auto' | 'vstack' ) tail
+  | ( 'ethernet' | 'macro' ( 'global' | 'auto' | 'description' ) | 'auto' | 'vstack' ) tail
   | ( 'bfd' | 'mpls' | 'multilink' | 'isdn' | 'frame-relay' | 'ipx' | 'l2protocol-tunnel' | 'l2' | 'copp' ) tail
   | ( 'fabric' | 'vxlan' | 'overlay' | 'nv' | 'otv' | 'wireless' | 'ap' | 'capwap' | 'location' ) tail
   | ( 'ssh' | 'telnet' | 'tftp-server' | 'ftp-server' | 'ftp' | 'netconf' | 'netconf-yang' | 'restconf' | 'http' ) tail
-  | ( 'https' | 'web-management' | 'transport' | 'tcp' | 'terminal' | 'default-gateway' | 'gateway' | 'tunnel' ) tail
+  | ( 'https' | 'web-management' | 'transport' | 'tcp' | 'terminal' | 'gateway' | 'tunnel' ) tail
   | ( 'configure' | 'write' | 'copy' | 'reload' | 'subscriber' | 'nmsp' | 'fips' | 'csdb' ) tail
   | ( 'monitoring' | 'route' | 'arp' arpDetail | 'mac' macDetail | 'mac-address-table' | 'priority-queue' ) tail
   | ( 'rcv-queue' | 'congestion-drops' | 'mvr' | 'gvrp' | 'igmp' | 'wsma' | 'session' | 'session-limit' | 'dns' ) tail
@@ -1084,6 +1084,8 @@ topHarmless
 
 rareTopWord
   : 'config-register'
+  | 'default-gateway'
+  | 'define'
   | 'wrr-queue'
   | 'network-policy'
   | 'cfs'

@@ -66,7 +66,6 @@ public final class Main {
     line.addSubcommand(new RulesCommand(console));
     line.addSubcommand(new DemoCommand(console));
     line.setExpandAtFiles(false);
-    line.setInterpolateVariables(false);
     line.setUsageHelpWidth(80);
     line.setUsageHelpAutoWidth(false);
     line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

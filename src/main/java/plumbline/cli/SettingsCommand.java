@@ -107,12 +107,15 @@ final class SettingsCommand implements Callable<Integer> {
 
   /** The switches, or the one port of those that open it. */
   private List<SwitchView> at(SettingsRun.Answer answer) {
+    List<SwitchView> all =
+        answer.switches().stream()
+            .map(one -> SwitchView.of(one.name(), one.settings(), one.designed()))
+            .toList();
     if (port.isEmpty()) {
-      return answer.switches();
+      return all;
     }
-    List<SwitchView> opening =
-        answer.switches().stream().flatMap(view -> view.at(port.get()).stream()).toList();
-    if (opening.isEmpty() && !answer.switches().isEmpty()) {
+    List<SwitchView> opening = all.stream().flatMap(view -> view.at(port.get()).stream()).toList();
+    if (opening.isEmpty() && !all.isEmpty()) {
       throw new ParameterException(
           spec.commandLine(), "--at: no config given opens port " + port.get());
     }

@@ -159,12 +159,8 @@ public final class DesignReader {
       if (knownRules.contains(word.text())) {
         silent.add(word.text());
       } else {
-        problems.add(
-            word.at(),
-            "unknown rule "
-                + Wording.quote(word.text())
-                + "; "
-                + Wording.remedy(word.text(), new TreeSet<>(knownRules), "no rule is known"));
+        problems.addUnknown(
+            word.at(), "rule", word.text(), new TreeSet<>(knownRules), "no rule is known");
       }
     }
     return silent;

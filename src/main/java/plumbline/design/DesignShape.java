@@ -4,11 +4,16 @@ import static plumbline.design.ShapeParts.ADDRESS;
 import static plumbline.design.ShapeParts.BRIDGE_ADDRESS;
 import static plumbline.design.ShapeParts.CABLED_PORT;
 import static plumbline.design.ShapeParts.END;
+import static plumbline.design.ShapeParts.HOST_PORT;
 import static plumbline.design.ShapeParts.LINE;
 import static plumbline.design.ShapeParts.MEMBER;
 import static plumbline.design.ShapeParts.NAME;
 import static plumbline.design.ShapeParts.PORT;
+import static plumbline.design.ShapeParts.ROLE;
+import static plumbline.design.ShapeParts.RULE;
+import static plumbline.design.ShapeParts.SWITCH;
 import static plumbline.design.ShapeParts.TRUTH;
+import static plumbline.design.ShapeParts.VLAN;
 import static plumbline.design.ShapeParts.VLAN_RANGE;
 import static plumbline.design.ShapeParts.either;
 import static plumbline.design.ShapeParts.field;
@@ -79,13 +84,13 @@ final class DesignShape {
         field("filter", TRUTH, "Its gateways must have a packet filter."),
         field(
             "apart-from",
-            list(NAME),
+            list(VLAN),
             "VLANs with which it must never share a failure or a domain."),
         field("name", LINE, "The name it must have on the switches."));
   }
 
   private static Keys role() {
-    Field like = field("like", NAME, "The role that this one starts from.");
+    Field like = field("like", ROLE, "The role that this one starts from.");
     return keys("a role", List.of(like), roleKeys());
   }
 
@@ -93,11 +98,11 @@ final class DesignShape {
   static List<Field> roleKeys() {
     return List.of(
         field("mode", words("access", "trunk", "routed"), "What the port does with frames."),
-        field("access", NAME, "The VLAN of an access port."),
-        field("voice", NAME, "The VLAN in which a phone behind an access port tags."),
-        field("native", NAME, "The untagged VLAN of a trunk."),
-        field("tagged", list(NAME), "The VLANs that a trunk carries tagged: these and no other."),
-        field("may-carry", list(either(VLAN_RANGE, NAME)), "VLANs that a trunk may carry besides."),
+        field("access", VLAN, "The VLAN of an access port."),
+        field("voice", VLAN, "The VLAN in which a phone behind an access port tags."),
+        field("native", VLAN, "The untagged VLAN of a trunk."),
+        field("tagged", list(VLAN), "The VLANs that a trunk carries tagged: these and no other."),
+        field("may-carry", list(either(VLAN_RANGE, VLAN)), "VLANs that a trunk may carry besides."),
         field("fast-start", TRUTH, "Edge fast-start: forwards at once, no bridge is behind it."),
         field("bpdu-guard", TRUTH, "Disables the port when a bridge speaks."),
         field("bpdu-filter", TRUTH, "Stops spanning-tree frames both ways."),
@@ -135,20 +140,20 @@ final class DesignShape {
         field("stack", listOf(new Whole(1, 64), 1), "Stack members that can fail on their own."),
         field(
             "management",
-            keys("a management address", need("vlan", NAME, "The VLAN of its own address.")),
+            keys("a management address", need("vlan", VLAN, "The VLAN of its own address.")),
             "How the switch itself is reached."),
         field("place", place(), "Where it is mounted."),
         field("spanning-tree", spanningTree(), "What its spanning tree must look like."),
         field(
             "ports",
-            new MapOf("port", PORT, either(NAME, sheetPort()), Set.of()),
+            new MapOf("port", PORT, either(ROLE, sheetPort()), Set.of()),
             "Port sheet: a role for each port or range of ports without a host or link."));
   }
 
   private static Keys sheetPort() {
     return keys(
         "a port of the sheet",
-        List.of(need("role", NAME, "What the port must look like.")),
+        List.of(need("role", ROLE, "What the port must look like.")),
         roleKeys());
   }
 
@@ -167,8 +172,8 @@ final class DesignShape {
         field(
             "bridge-address", BRIDGE_ADDRESS, "Bridge address: decides between equal priorities."),
         field("mst", mst(), "The region."),
-        field("root-of", list(NAME), "VLANs whose root it is."),
-        field("second-for", list(NAME), "VLANs whose root it becomes when the root fails."));
+        field("root-of", list(VLAN), "VLANs whose root it is."),
+        field("second-for", list(VLAN), "VLANs whose root it becomes when the root fails."));
   }
 
   private static Keys mst() {
@@ -176,7 +181,7 @@ final class DesignShape {
         "an MST region",
         need("name", ShapeParts.REGION_NAME, "Its name, up to 32 characters."),
         need("revision", new Whole(0, 65_535), "Its revision."),
-        field("instances", instances(list(NAME)), "VLANs of each instance; all others are in 0."));
+        field("instances", instances(list(VLAN)), "VLANs of each instance; all others are in 0."));
   }
 
   private static Keys host() {
@@ -186,7 +191,7 @@ final class DesignShape {
         need("ports", map("port", hostPort()), "Its ports."),
         field(
             "pairs",
-            list(new Shape.ListOf(NAME, 2, 2)),
+            list(new Shape.ListOf(HOST_PORT, 2, 2)),
             "Pairs of its ports: alike, on different switches, not bundled."));
   }
 
@@ -195,7 +200,7 @@ final class DesignShape {
         "a host's port",
         List.of(
             need("to", CABLED_PORT, "Switch and port that it is cabled to."),
-            need("role", NAME, "What the switch port must look like."),
+            need("role", ROLE, "What the switch port must look like."),
             field("cable", LINE, "Label of the cable."),
             field("medium", LINE, "Kind of cable."),
             field("length-m", new Measure(100_000), "Length of the cable in metres.")),
@@ -208,7 +213,7 @@ final class DesignShape {
         List.of(
             need(
                 "ends", new Shape.ListOf(END, 2, 2), "Its two ends; outside for an end elsewhere."),
-            need("role", NAME, "What both ends must look like."),
+            need("role", ROLE, "What both ends must look like."),
             field("members", list(MEMBER), "Cables of a bundle, each with its port at both ends.")),
         roleKeys());
   }
@@ -220,7 +225,7 @@ final class DesignShape {
             "a VLAN of a gateway",
             field("address", ADDRESS, "The address it must have there."),
             field("active", TRUTH, "Whether it must be the active one of its group."));
-    Shape names = list(NAME);
+    Shape names = list(VLAN);
     Keys outside =
         new Keys(
             "a gateway outside the design",
@@ -234,7 +239,7 @@ final class DesignShape {
   private static Keys multiChassis() {
     return keys(
         "a multi-chassis pair",
-        need("switches", new Shape.ListOf(NAME, 2, 2), "The two switches."),
+        need("switches", new Shape.ListOf(SWITCH, 2, 2), "The two switches."),
         need("peer-link", PORT, "The port on each that joins them."));
   }
 
@@ -250,6 +255,6 @@ final class DesignShape {
   }
 
   private static Keys rules() {
-    return keys("rules", field("silent", list(NAME), "Rules that are switched off."));
+    return keys("rules", field("silent", list(RULE), "Rules that are switched off."));
   }
 }

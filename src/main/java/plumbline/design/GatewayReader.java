@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import plumbline.design.DesignGateway.Served;
 import plumbline.design.DesignVlan.GatewayNeed;
+import plumbline.text.Nearest;
 import plumbline.text.Wording;
 import plumbline.yaml.Node;
 import plumbline.yaml.Position;
@@ -54,13 +55,7 @@ final class GatewayReader {
             && (map.get("at").isPresent() || map.get("vlans").isPresent());
     if (!isOutside) {
       if (!switches.has(entry.key())) {
-        problems.add(
-            entry.at(),
-            "unknown switch "
-                + Wording.quote(entry.key())
-                + "; "
-                + Wording.remedy(entry.key(), switches.names(), "the design has no switches")
-                + (switches.names().isEmpty() ? "" : outsideHint()));
+        unknown(entry);
       }
       return new DesignGateway(entry.key(), List.of(), served(entry.value()), entry.at());
     }
@@ -79,8 +74,15 @@ final class GatewayReader {
     return new DesignGateway(entry.key(), outside, routed, entry.at());
   }
 
-  private static String outsideHint() {
-    return " (a gateway that is no switch of the design needs \"at\" and \"vlans\")";
+  private void unknown(Node.Entry entry) {
+    if (Nearest.to(entry.key(), switches.names()).isPresent()) {
+      problems.addUnknown(entry.at(), "switch", entry.key(), switches.names(), "");
+    } else {
+      problems.add(
+          entry.at(),
+          Wording.quote(entry.key())
+              + " is no switch of the design; a gateway outside it needs the keys \"at\" and \"vlans\"");
+    }
   }
 
   /**

@@ -146,12 +146,7 @@ final class HostTable {
     if (names.contains(name)) {
       return true;
     }
-    problems.add(
-        at,
-        "unknown host "
-            + Wording.quote(name)
-            + "; "
-            + Wording.remedy(name, names, "the design has no hosts"));
+    problems.addUnknown(at, "host", name, names, "the design has no hosts");
     return false;
   }
 }

@@ -140,7 +140,7 @@ final class PortTable {
           problems.add(
               port.at(),
               port.port()
-                  + (more > 0 ? " and " + more + " more ports" : "")
+                  + (more > 0 ? " and " + more + (more > 1 ? " more ports" : " more port") : "")
                   + " of "
                   + Wording.quote(port.switchName())
                   + (more > 0 ? " are" : " is")

@@ -1,7 +1,10 @@
 package plumbline.design;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
+import plumbline.text.Wording;
 import plumbline.yaml.Position;
 import plumbline.yaml.Problem;
 
@@ -20,16 +23,24 @@ final class Problems {
     }
   }
 
+  /**
+   * Reports a word that names nothing, with the valid word that is nearest or some valid words.
+   *
+   * @param what what the word should name, such as {@code role}
+   * @param none what to say when there is no valid word
+   */
+  void addUnknown(Position at, String what, String word, Collection<String> valid, String none) {
+    // The search is not cheap, and behind the last problem that is listed nobody sees its result.
+    String remedy = list.size() < MOST ? Wording.remedy(word, valid, none) : "";
+    add(at, "unknown " + what + " " + Wording.quote(word) + "; " + remedy);
+  }
+
   void addAll(List<Problem> some) {
     some.forEach(problem -> add(problem.at(), problem.message()));
   }
 
   boolean isEmpty() {
     return count == 0;
-  }
-
-  int count() {
-    return count;
   }
 
   /**
@@ -43,8 +54,8 @@ final class Problems {
             list.stream()
                 .distinct()
                 .sorted(
-                    java.util.Comparator.<Problem>comparingInt(p -> files.indexOf(p.at().file()))
-                        .thenComparing(java.util.Comparator.naturalOrder()))
+                    Comparator.<Problem>comparingInt(p -> files.indexOf(p.at().file()))
+                        .thenComparing(Comparator.naturalOrder()))
                 .toList());
     if (count > list.size()) {
       Position last = sorted.get(sorted.size() - 1).at();

@@ -12,6 +12,8 @@ import plumbline.yaml.Position;
 
 /** The roles of a design by name, inheritance applied. */
 final class RoleTable {
+  private static final int LONGEST_CHAIN = 50;
+
   private final Problems problems;
   private final ShapeCheck shapes;
   private final RoleWishes wishes;
@@ -70,7 +72,13 @@ final class RoleTable {
               + String.join(" is like ", loop.stream().limit(5).map(Wording::quote).toList()));
       return Map.of();
     }
-    if (!isKnown(like.get(), List.copyOf(declared.keySet()))) {
+    if (!isKnown(like.get())) {
+      return Map.of();
+    }
+    if (path.size() >= LONGEST_CHAIN) {
+      problems.add(
+          like.get().at(),
+          "more than " + LONGEST_CHAIN + " roles are like one another; expected fewer");
       return Map.of();
     }
     return resolve(base, path).wishes();
@@ -87,9 +95,7 @@ final class RoleTable {
     if (word.text().equals(Role.SPARE)) {
       return Optional.of(new Role(Role.SPARE, word.at(), Map.of()));
     }
-    List<String> names = new ArrayList<>(declared.keySet());
-    names.add(Role.SPARE);
-    return isKnown(word, names) ? Optional.of(resolved.get(word.text())) : Optional.empty();
+    return isKnown(word) ? Optional.of(resolved.get(word.text())) : Optional.empty();
   }
 
   /**
@@ -106,16 +112,12 @@ final class RoleTable {
     return role.map(base -> new Role(base.name(), at, wishes.over(base.wishes(), own)));
   }
 
-  private boolean isKnown(Node.Scalar word, List<String> names) {
-    if (names.contains(word.text())) {
+  private boolean isKnown(Node.Scalar word) {
+    if (declared.containsKey(word.text())) {
       return true;
     }
-    problems.add(
-        word.at(),
-        "unknown role "
-            + Wording.quote(word.text())
-            + "; "
-            + Wording.remedy(word.text(), names, "the design has no roles"));
+    problems.addUnknown(
+        word.at(), "role", word.text(), declared.keySet(), "the design has no roles");
     return false;
   }
 }

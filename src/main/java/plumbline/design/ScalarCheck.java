@@ -23,11 +23,14 @@ final class ScalarCheck {
     if (has(scalar, shape)) {
       return Optional.empty();
     }
-    String must = label + " must be " + shape.expected() + ", found " + found(scalar);
     if (scalar.kind() == Node.Kind.NOTHING) {
       return Optional.of(label + " has no value; expected " + shape.expected());
     }
-    if (scalar.kind() == Node.Kind.ODD_NUMBER && takesNumbers(shape)) {
+    String must = label + " must be " + shape.expected() + ", found " + found(scalar);
+    if (scalar.kind() == Node.Kind.TEXT && takesNumbers(shape) && isPlain(scalar.text())) {
+      return Optional.of(must + " in quotes; write it without them");
+    }
+    if (scalar.kind() == Node.Kind.ODD_NUMBER && takesNumbers(shape) && !isPlain(scalar.text())) {
       return Optional.of(must + ", which programs read differently" + plain(scalar.text()));
     }
     Optional<String> meant = meant(scalar.text(), shape);
@@ -86,9 +89,15 @@ final class ScalarCheck {
             && either.options().stream().anyMatch(ScalarCheck::takesNumbers));
   }
 
+  private static boolean isPlain(String digits) {
+    return digits.length() < 1000 && digits.matches("-?[1-9][0-9]*");
+  }
+
   /** The plain spelling of digits with zeros before them, as advice. */
   private static String plain(String digits) {
-    return digits.matches("0+[1-9][0-9]*") ? "; write " + digits.replaceFirst("^0+", "") : "";
+    return digits.length() < 10 && digits.matches("0+[1-9][0-9]*")
+        ? "; write " + digits.replaceFirst("^0+", "")
+        : "";
   }
 
   /** The word that was most likely meant. */

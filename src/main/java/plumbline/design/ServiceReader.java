@@ -91,7 +91,12 @@ final class ServiceReader {
             words.at(), "member " + Wording.quote(text) + " is listed twice; first at " + first);
       } else if (hosts.complete(host).map(one -> !canCarry(one, vlan.get())).orElse(false)) {
         problems.add(
-            at, "no port of host " + Wording.quote(host) + " carries VLAN " + Wording.quote(name));
+            at,
+            "no port of host "
+                + Wording.quote(host)
+                + " can carry VLAN "
+                + Wording.quote(name)
+                + "; expected a VLAN of their roles");
       }
       members.add(member);
     }

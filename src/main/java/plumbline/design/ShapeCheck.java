@@ -97,7 +97,13 @@ final class ShapeCheck {
   private void checkList(Node.Items items, ListOf list, String label, Position header) {
     int size = items.items().size();
     if (size < list.min() || size > list.max()) {
-      misfit(items, label + " must be " + list.expected() + ", found a list of " + size);
+      misfit(
+          items,
+          label
+              + " must be "
+              + list.expected()
+              + ", found "
+              + (size == 0 ? "an empty list" : "a list of " + size));
       return;
     }
     for (Node item : items.items()) {
@@ -110,13 +116,7 @@ final class ShapeCheck {
     for (Node.Entry entry : entries.entries()) {
       if (!map.key().pattern().matcher(entry.key()).matches()) {
         problems.add(
-            entry.at(),
-            "the key of a "
-                + map.noun()
-                + " must be "
-                + map.key().expected()
-                + ", found "
-                + Wording.quote(entry.key()));
+            entry.at(), "key " + Wording.quote(entry.key()) + " must be " + map.key().expected());
       }
       check(entry.value(), map.value(), map.noun() + " " + Wording.quote(entry.key()), entry.at());
     }
@@ -142,7 +142,7 @@ final class ShapeCheck {
             keys.noun()
                 + " needs the key "
                 + Wording.quote(field.name())
-                + ", "
+                + (field.shape() instanceof Shape.Words ? " with " : ", ")
                 + field.shape().expected());
       }
     }

@@ -23,9 +23,17 @@ final class ShapeParts {
 
   static final Truth TRUTH = new Truth();
   static final Text NAME = text("a name without blanks", WORD + "{1,100}", true);
+  static final Text VLAN = nameOf("VLAN");
+  static final Text ROLE = nameOf("role");
+  static final Text SWITCH = nameOf("switch");
+  static final Text HOST_PORT = nameOf("port of this host");
+  static final Text RULE = nameOf("rule");
   static final Text LINE = text("one line of text", CHARACTER + "*" + WORD + CHARACTER + "*", true);
   static final Text PORT =
-      text("a port such as Gi1/0/1 or a range such as Gi1/0/1-4", CHARACTER + "*[0-9]", true);
+      text(
+          "a port such as Gi1/0/1 or a range such as Gi1/0/1-4",
+          CHARACTER + "*" + WORD + CHARACTER + "*",
+          true);
   static final Text CABLED_PORT =
       text(
           "a switch and a port such as \"north-sw1 Gi1/0/1\"",
@@ -62,6 +70,10 @@ final class ShapeParts {
   static final Shape MEMBER = either(PORT, new ListOf(PORT, 1, 2));
 
   private ShapeParts() {}
+
+  private static Text nameOf(String noun) {
+    return new Text("the name of a " + noun, NAME.pattern(), true);
+  }
 
   private static Text text(String expected, String pattern, boolean numbers) {
     return new Text(expected, Pattern.compile("^(" + pattern + ")$"), numbers);

@@ -164,12 +164,7 @@ final class SwitchTable {
     if (has(name)) {
       return true;
     }
-    problems.add(
-        at,
-        "unknown switch "
-            + Wording.quote(name)
-            + "; "
-            + Wording.remedy(name, names, "the design has no switches"));
+    problems.addUnknown(at, "switch", name, names, "the design has no switches");
     return false;
   }
 }

@@ -132,14 +132,22 @@ final class VlanTable {
     if (names.contains(name)) {
       return true;
     }
-    String unknown = "unknown VLAN " + Wording.quote(name) + "; ";
     Optional<DesignVlan> byNumber =
-        vlans.values().stream().filter(vlan -> vlan.id().toString().equals(name)).findFirst();
-    problems.add(
-        at,
-        byNumber.isPresent()
-            ? unknown + "VLAN " + name + " is " + Wording.quote(byNumber.get().name()) + " here"
-            : unknown + Wording.remedy(name, names, "the design has no VLANs"));
+        VlanSet.parse(name).stream()
+            .flatMap(any -> vlans.values().stream())
+            .filter(vlan -> vlan.id().toString().equals(name))
+            .findFirst();
+    if (byNumber.isPresent()) {
+      problems.add(
+          at,
+          "unknown VLAN "
+              + Wording.quote(name)
+              + "; did you mean "
+              + Wording.quote(byNumber.get().name())
+              + ", which has that id?");
+    } else {
+      problems.addUnknown(at, "VLAN", name, names, "the design has no VLANs");
+    }
     return false;
   }
 }

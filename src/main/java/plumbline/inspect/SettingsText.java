@@ -161,7 +161,7 @@ public final class SettingsText {
                     "|",
                     "not understood",
                     "",
-                    "line " + line.line() + ": " + line.firstWord() + " ..."));
+                    List.of("line " + line.line() + ": " + line.firstWord() + " ...")));
   }
 
   /** Whether a setting tells something about this port that its reader does not know anyway. */
@@ -183,7 +183,7 @@ public final class SettingsText {
 
   private void setting(Key<?> key, Setting<?> setting, Optional<Wish> wish) {
     String gutter = wish.map(Wish::same).map(SettingsText::gutter).orElse("|");
-    row(gutter, key.name(), Values.words(setting), Values.evidence(setting));
+    row(gutter, key.name(), Values.words(setting), Values.reasons(setting));
     wish.filter(designed -> designed.same() != Truth.YES).ifPresent(this::differs);
   }
 
@@ -206,18 +206,19 @@ public final class SettingsText {
   }
 
   /** Label, value and evidence side by side; a value too wide for its column stands alone. */
-  private void row(String gutter, String label, String value, String evidence) {
+  private void row(String gutter, String label, String value, List<String> evidence) {
     String first = "  " + gutter + " " + Display.pad(label, LABEL);
     String further = "  " + gutter + " " + " ".repeat(LABEL);
+    String beside = further + " ".repeat(VALUE);
     String clean = Display.clean(value);
-    if (evidence.isEmpty()) {
+    String margin = first + Display.pad(clean, VALUE);
+    if (evidence.isEmpty() || Display.width(clean) >= VALUE) {
       page.hanging(first, further, clean);
-    } else if (Display.width(clean) < VALUE) {
-      page.hanging(first + Display.pad(clean, VALUE), further + " ".repeat(VALUE), evidence);
-    } else {
-      page.hanging(first, further, clean);
-      String indent = further + " ".repeat(VALUE);
-      page.hanging(indent, indent, evidence);
+      margin = beside;
+    }
+    for (String reason : evidence) {
+      page.hanging(margin, beside, reason);
+      margin = beside;
     }
   }
 }

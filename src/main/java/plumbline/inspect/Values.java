@@ -1,7 +1,7 @@
 package plumbline.inspect;
 
-import static java.util.stream.Collectors.joining;
-
+import java.util.List;
+import java.util.stream.Stream;
 import plumbline.setting.Evidence;
 import plumbline.setting.Setting;
 
@@ -27,9 +27,14 @@ final class Values {
 
   /** What the setting rests on, in one line: {@code line 41: switchport mode trunk}. */
   static String evidence(Setting<?> setting) {
-    String lines = setting.evidence().stream().map(Values::evidence).collect(joining("; "));
-    String why = setting.reason().orElse("");
-    return why.isEmpty() || lines.isEmpty() ? why + lines : why + "; " + lines;
+    return String.join("; ", reasons(setting));
+  }
+
+  /** What the setting rests on: why it is not known, if so, then each line or default. */
+  static List<String> reasons(Setting<?> setting) {
+    return Stream.concat(
+            setting.reason().stream(), setting.evidence().stream().map(Values::evidence))
+        .toList();
   }
 
   private static String evidence(Evidence evidence) {

@@ -7,13 +7,28 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import plumbline.design.Design;
+import plumbline.design.DesignPort;
 import plumbline.design.DesignSwitch;
 import plumbline.effective.SwitchSettings;
-import plumbline.inspect.SwitchView;
+import plumbline.port.PortName;
 
 /** The settings of configs, from arguments to what is shown. */
 public final class SettingsRun {
   private SettingsRun() {}
+
+  /**
+   * One switch.
+   *
+   * @param name its name in the design, or the config's where the design has none
+   * @param settings what its config says
+   * @param designed what the design says of its ports
+   */
+  public record Shown(String name, SwitchSettings settings, Map<PortName, DesignPort> designed) {
+    /** Copies the ports. */
+    public Shown {
+      designed = Map.copyOf(designed);
+    }
+  }
 
   /**
    * What came of it.
@@ -22,7 +37,7 @@ public final class SettingsRun {
    * @param unread one line for each file that could not be read
    * @param bug whether this program is to blame for one of them
    */
-  public record Answer(List<SwitchView> switches, List<String> unread, boolean bug) {
+  public record Answer(List<Shown> switches, List<String> unread, boolean bug) {
     /** Copies the lists. */
     public Answer {
       switches = List.copyOf(switches);
@@ -40,7 +55,7 @@ public final class SettingsRun {
       List<String> configs, Optional<ReadDesign> design, InputStream standardInput) {
     List<Path> exclusions = design.map(ReadDesign::paths).orElse(List.of());
     Optional<Design> known = design.map(ReadDesign::design);
-    List<SwitchView> switches = new ArrayList<>();
+    List<Shown> switches = new ArrayList<>();
     List<String> unread = new ArrayList<>();
     boolean bug = false;
     List<ConfigFile> files =
@@ -64,9 +79,9 @@ public final class SettingsRun {
     return design.flatMap(known -> Scope.switchOf(known, settings));
   }
 
-  private static SwitchView view(Optional<Design> design, SwitchSettings settings) {
+  private static Shown view(Optional<Design> design, SwitchSettings settings) {
     Optional<DesignSwitch> designed = switchOf(design, settings);
-    return SwitchView.of(
+    return new Shown(
         designed.map(DesignSwitch::name).orElse(settings.name()),
         settings,
         designed

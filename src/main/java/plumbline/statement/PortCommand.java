@@ -218,12 +218,15 @@ public sealed interface PortCommand extends Command {
       implements PortCommand {}
 
   /**
-   * One line of a first-hop redundancy group.
+   * One line of a first-hop redundancy group. A line with {@link Attribute#OTHER} and no value is
+   * the group's header: it opens the group where a dialect has a block for it, and with {@link
+   * Form#NO} it removes the whole group. An anycast address without value is the port's own.
    *
    * @param kind protocol
    * @param group 0..4095; empty where the line is about all groups
    * @param attribute what the line sets
-   * @param value its operand as text: address, number, or empty
+   * @param value its operand as text: an address, with {@code secondary} behind it where it is a
+   *     further one; a number; the keyword of a line without bearing; or empty
    */
   record Redundancy(Kind kind, Optional<Integer> group, Attribute attribute, Optional<String> value)
       implements PortCommand {

@@ -104,6 +104,14 @@ final class AddressBuilder extends SwitchConfigParserBaseVisitor<Command> {
 
   @Override
   public Command visitRedundancyHeader(RedundancyHeaderContext line) {
+    boolean opensBlock =
+        switch (line.getStart().getType()) {
+          case SwitchConfigParser.STANDBY, SwitchConfigParser.GLBP -> false;
+          default -> true;
+        };
+    if (operands.isSet() && !opensBlock) {
+      operands.refuse();
+    }
     return new Redundancy(kind(line), group(line.NUMBER()), Attribute.OTHER, Optional.empty());
   }
 
@@ -118,7 +126,11 @@ final class AddressBuilder extends SwitchConfigParserBaseVisitor<Command> {
   private Command redundancy(
       ParserRuleContext line, TerminalNode number, ParserRuleContext attribute) {
     AttributeBuilder.Found found = new AttributeBuilder(operands).visit(attribute);
-    return new Redundancy(kind(line), group(number), found.attribute(), found.value());
+    boolean ofAllGroups =
+        found.attribute() == Attribute.VERSION || found.attribute() == Attribute.OTHER;
+    // Without a number these lines are about group 0 (common practice, no source).
+    Optional<Integer> group = number == null && !ofAllGroups ? Optional.of(0) : group(number);
+    return new Redundancy(kind(line), group, found.attribute(), found.value());
   }
 
   private Optional<Integer> group(TerminalNode number) {

@@ -74,6 +74,17 @@ enum EndUserCommand {
     return verb.equals("vlan") && isPrefix(object, "database", 1) ? VLAN_DATABASE : OTHER;
   }
 
+  /** Says whether a line is a command that saves the config; no statement begins so. */
+  static boolean isSave(String line) {
+    String typed = line.toLowerCase(Locale.ROOT);
+    String command = typed.startsWith("do ") ? typed.substring(3).stripLeading() : typed;
+    return command.equals("wr")
+        || command.startsWith("wr mem")
+        || command.equals("write")
+        || command.startsWith("write mem")
+        || command.startsWith("copy run");
+  }
+
   /** Says whether a line is a command that shows something; no statement begins so. */
   static boolean isShow(String line) {
     return isPrefix(word(line, 0), "show", 2) && !word(line, 1).isEmpty();

@@ -51,13 +51,19 @@ final class Expander {
   /** The statement without line ends and without what a web page left at its end. */
   static String clean(String raw) {
     String line = raw.replace('\n', ' ').replace('\r', ' ').strip();
-    for (String mark : PAGE_BREAKS) {
-      int at = line.length() - mark.length();
-      if (at >= 0 && line.regionMatches(true, at, mark, 0, mark.length())) {
-        return line.substring(0, at).strip();
-      }
+    Optional<String> mark = pageBreak(line);
+    while (mark.isPresent()) {
+      line = line.substring(0, line.length() - mark.get().length()).strip();
+      mark = pageBreak(line);
     }
     return line;
+  }
+
+  private static Optional<String> pageBreak(String line) {
+    return PAGE_BREAKS.stream()
+        .filter(
+            mark -> line.regionMatches(true, line.length() - mark.length(), mark, 0, mark.length()))
+        .findFirst();
   }
 
   Expansion expand(Context context, String statement) {

@@ -121,7 +121,7 @@ final class PortBuilder extends SwitchConfigParserBaseVisitor<Command> {
 
   @Override
   public Command visitUnmodelledTag(UnmodelledTagContext line) {
-    return new PortCommand.Unmodelled("encapsulation dot1q");
+    return new PortCommand.Unmodelled("encapsulation dot1q second-dot1q");
   }
 
   @Override

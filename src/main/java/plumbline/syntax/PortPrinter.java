@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import plumbline.setting.Bundle;
 import plumbline.setting.VoiceVlan;
+import plumbline.statement.Form;
 import plumbline.statement.PortCommand;
 import plumbline.statement.PortCommand.Change;
 import plumbline.statement.PortCommand.FastStart;
@@ -88,7 +89,9 @@ final class PortPrinter {
                   "ip access-group"
                       + c.name().map(n -> " " + n + (c.input() ? " in" : " out")).orElse("")),
           on(PortCommand.Autostate.class, c -> "autostate"),
-          entry(PortCommand.Voice.class, c -> voice((PortCommand.Voice) c)));
+          on(
+              PortCommand.Voice.class,
+              c -> "switchport voice vlan" + operand(c.voice().map(VoiceVlan::toString))));
 
   private PortPrinter() {}
 
@@ -98,7 +101,10 @@ final class PortPrinter {
     return entry(type, command -> printer.apply(type.cast(command)));
   }
 
-  static String print(PortCommand command) {
+  static String print(PortCommand command, Form form) {
+    if (form == Form.SET && command instanceof PortCommand.Voice voice && voice.voice().isEmpty()) {
+      return "switchport voice vlan none";
+    }
     return PRINTERS.get(command.getClass()).apply(command);
   }
 
@@ -110,10 +116,6 @@ final class PortPrinter {
       case DYNAMIC_DESIRABLE -> "dynamic desirable";
       case OTHER -> "general";
     };
-  }
-
-  private static String voice(PortCommand.Voice voice) {
-    return "switchport voice vlan" + operand(voice.voice().map(VoiceVlan::toString));
   }
 
   private static String nativeVlan(PortCommand.NativeVlan line) {

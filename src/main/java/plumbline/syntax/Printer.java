@@ -21,7 +21,7 @@ final class Printer {
       return meaning.quote();
     }
     if (command instanceof PortCommand port) {
-      return prefix + PortPrinter.print(port);
+      return prefix + PortPrinter.print(port, meaning.form());
     }
     if (command instanceof SwitchCommand wide) {
       return prefix + SwitchPrinter.print(wide);

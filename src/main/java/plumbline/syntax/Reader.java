@@ -1,12 +1,16 @@
 package plumbline.syntax;
 
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import plumbline.port.PortNames;
 import plumbline.statement.Command;
 import plumbline.statement.Context;
 import plumbline.statement.Form;
 import plumbline.statement.Meaning;
+import plumbline.statement.PortCommand;
 import plumbline.statement.SwitchCommand;
 
 /** Asks the grammar about one line, as the cutter needs it: filtered, and what a header opens. */
@@ -14,15 +18,23 @@ final class Reader {
   private static final String GROUPS = " hsrp vrrp glbp ";
 
   private final StatementSource source;
+  private final Map<Context, Map<String, Boolean>> starts = new EnumMap<>(Context.class);
 
   Reader(StatementSource source) {
     this.source = source;
+    for (Context context : Context.values()) {
+      starts.put(context, new HashMap<>());
+    }
+  }
+
+  private boolean mayStart(Context context, String word) {
+    return starts.get(context).computeIfAbsent(word, key -> source.mayStart(context, key));
   }
 
   /** The meaning of a line in a context; a comment behind the statement is left out. */
   Meaning read(Context context, String text) {
     String word = firstWord(text);
-    if (!source.mayStart(context, word)) {
+    if (!mayStart(context, word)) {
       return source.read(context, word);
     }
     Meaning meaning = source.read(context, text);
@@ -75,6 +87,11 @@ final class Reader {
 
   static boolean isHarmless(Meaning meaning) {
     return meaning.command() instanceof Command.Harmless;
+  }
+
+  /** Says whether a reading inside a port tells something of the port. */
+  static boolean isPortFact(Meaning inner) {
+    return inner.command() instanceof PortCommand;
   }
 
   /** Says whether a top-level reading tells more of the switch than a block that is not read. */

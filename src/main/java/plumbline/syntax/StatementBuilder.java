@@ -41,7 +41,7 @@ final class StatementBuilder {
   }
 
   /** The command of a rule: of the rule itself or of the only rule it stands for. */
-  private static Command command(ParserRuleContext rule, Operands operands) {
+  static Command command(ParserRuleContext rule, Operands operands) {
     return switch (rule.getRuleIndex()) {
       case SwitchConfigParser.RULE_topCommand, SwitchConfigParser.RULE_portCommand ->
           command((ParserRuleContext) rule.getChild(0), operands);

@@ -38,6 +38,39 @@ final class SourceLines {
     return index < text.length() ? OptionalInt.of(text.codePointAt(index)) : OptionalInt.empty();
   }
 
+  /**
+   * The first run of blanks, or of anything else, that is longer than the limit: the YAML parser
+   * takes time in the square of it.
+   */
+  Optional<Problem> firstEndless(int limit) {
+    int start = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      char last = text.charAt(start);
+      boolean sameKind = isBlank(c) == isBlank(last) && isLineEnd(c) == isLineEnd(last);
+      if (!sameKind) {
+        start = i;
+      } else if (i - start >= limit && !isLineEnd(c)) {
+        return Optional.of(
+            new Problem(
+                placeOf(start),
+                (isBlank(c)
+                        ? "more than " + limit + " blanks"
+                        : "a word of more than " + limit + " characters")
+                    + " in a line; expected a design (JSON without blanks needs the ending .json)"));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean isBlank(char c) {
+    return c == ' ' || c == '\t';
+  }
+
+  private static boolean isLineEnd(char c) {
+    return c == '\n' || c == '\r';
+  }
+
   /** The first character that is neither printable nor a blank nor a line end. */
   Optional<Problem> firstForbidden() {
     for (int i = 0; i < text.length(); ) {

@@ -16,6 +16,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 import org.yaml.snakeyaml.LoaderOptions;
 import plumbline.text.Wording;
 
@@ -33,7 +34,12 @@ final class TreeReader {
   /** Lists and maps inside each other; a design needs seven. */
   static final int MAX_DEPTH = 32;
 
+  /** Characters of a YAML file without a blank between them. */
+  static final int MAX_RUN = 65_536;
+
   private static final int MAX_PROBLEMS = 200;
+  private static final Pattern WHOLE = Pattern.compile("-?(0|[1-9][0-9]{0,17})");
+  private static final Pattern DECIMAL = Pattern.compile("-?(0|[1-9][0-9]{0,17})\\.[0-9]{1,17}");
   private static final YAMLFactory YAML = yamlFactory();
   private static final JsonFactory JSON =
       JsonFactory.builder().streamReadConstraints(constraints()).build();
@@ -77,11 +83,14 @@ final class TreeReader {
     }
     String text = decoded.startsWith("\uFEFF") ? decoded.substring(1) : decoded;
     SourceLines source = new SourceLines(file, text);
-    Optional<Problem> forbidden = source.firstForbidden();
-    if (forbidden.isPresent()) {
-      return new PositionedTree(Optional.empty(), List.of(forbidden.get()));
-    }
     boolean json = file.toLowerCase(Locale.ROOT).endsWith(".json");
+    Optional<Problem> refused = source.firstForbidden();
+    if (refused.isEmpty() && !json) {
+      refused = source.firstEndless(MAX_RUN);
+    }
+    if (refused.isPresent()) {
+      return new PositionedTree(Optional.empty(), List.of(refused.get()));
+    }
     try (JsonParser parser = (json ? JSON : YAML).createParser(text)) {
       return new TreeReader(file, parser, source, json).read();
     } catch (IOException e) {
@@ -204,18 +213,19 @@ final class TreeReader {
                   ? Node.Kind.TRUTH
                   : Node.Kind.TEXT;
           case VALUE_NULL -> Node.Kind.NOTHING;
-          default -> Node.Kind.TEXT;
+          default ->
+              text.isEmpty() && mark.stream().noneMatch(c -> "\"'|>".indexOf(c) >= 0)
+                  ? Node.Kind.NOTHING
+                  : Node.Kind.TEXT;
         };
     return new Node.Scalar(kind, text == null ? "" : text, quoted, at);
   }
 
   private static Node.Kind numberKind(String text) {
-    if (text.matches("-?(0|[1-9][0-9]{0,17})")) {
+    if (WHOLE.matcher(text).matches()) {
       return Node.Kind.INTEGER;
     }
-    return text.matches("-?(0|[1-9][0-9]{0,17})\\.[0-9]{1,17}")
-        ? Node.Kind.DECIMAL
-        : Node.Kind.ODD_NUMBER;
+    return DECIMAL.matcher(text).matches() ? Node.Kind.DECIMAL : Node.Kind.ODD_NUMBER;
   }
 
   private Position place() {

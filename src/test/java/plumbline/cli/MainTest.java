@@ -2,15 +2,18 @@ package plumbline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
 
 class MainTest {
   static Stream<String> commands() {
@@ -35,8 +38,10 @@ class MainTest {
     assertThat(run.out()).isEmpty();
     assertThat(run.err())
         .isEqualTo(
-            "plumbline: a command is missing; expected audit, settings, rules or demo\n"
-                + "plumbline: see plumbline --help\n");
+            """
+            plumbline: a command is missing; expected audit, settings, rules or demo
+            plumbline: see plumbline --help
+            """);
   }
 
   @Test
@@ -112,8 +117,7 @@ class MainTest {
   @ParameterizedTest
   @MethodSource("commands")
   void output_that_cannot_be_written_is_said_and_has_its_status(String command) {
-    Run run =
-        Run.into(failing(new IOException("No space left on device")), false, command, "--help");
+    Run run = Run.into(failing(new IOException("No space left on device")), command, "--help");
     assertThat(run.status()).isEqualTo(74);
     assertThat(run.err())
         .isEqualTo("plumbline: standard output cannot be written: No space left on device\n");
@@ -122,47 +126,84 @@ class MainTest {
   @ParameterizedTest
   @MethodSource("commands")
   void a_reader_that_goes_away_is_no_fault(String command) {
-    Run run = Run.into(failing(new IOException("Broken pipe")), false, command, "--help");
+    Run run = Run.into(failing(new IOException("Broken pipe")), command, "--help");
     assertThat(run.status()).isZero();
     assertThat(run.err()).isEmpty();
   }
 
+  @ParameterizedTest
+  @MethodSource("commands")
+  void a_bug_in_any_command_is_one_line_without_its_message(String command) throws Exception {
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    Console console =
+        new Console(InputStream.nullInputStream(), OutputStream.nullOutputStream(), err, false);
+    CommandLine line = Main.commandLine(console, false).getSubcommands().get(command);
+    Exception bug = new IllegalStateException("enable secret hunter2");
+    int status = line.getExecutionExceptionHandler().handleExecutionException(bug, line, null);
+    assertThat(status).isEqualTo(70);
+    assertThat(err.toString(StandardCharsets.UTF_8))
+        .startsWith("plumbline: internal error: IllegalStateException at plumbline.cli.MainTest:")
+        .endsWith("; this is a bug, please report it\n")
+        .doesNotContain("hunter2");
+  }
+
   @Test
-  void a_bug_is_one_line_without_its_message() {
-    Run run = Run.into(failing(new IllegalStateException("enable secret hunter2")), false, "rules");
+  void an_error_of_the_machine_does_not_look_like_drift() {
+    Run run =
+        Run.from(failingInput(new LinkageError("enable secret hunter2")), false, "settings", "-");
+    assertThat(run.status()).isEqualTo(70);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err().lines()).hasSize(1);
+    assertThat(run.err()).doesNotContain("hunter2");
+  }
+
+  @Test
+  void a_bug_while_one_config_is_read_names_the_config() {
+    Run run =
+        Run.from(
+            failingInput(new IllegalStateException("enable secret hunter2")),
+            false,
+            "settings",
+            "-");
     assertThat(run.status()).isEqualTo(70);
     assertThat(run.err())
-        .startsWith("plumbline: internal error: IllegalStateException at plumbline.cli.")
-        .endsWith("; this is a bug, please report it\n")
+        .startsWith("-: could not be read for a bug in this program: IllegalStateException")
         .doesNotContain("hunter2");
     assertThat(run.err().lines()).hasSize(1);
   }
 
   @Test
-  void an_error_of_the_machine_does_not_look_like_drift() {
-    Run run = Run.into(failing(new StackOverflowError()), false, "rules");
-    assertThat(run.status()).isEqualTo(70);
-    assertThat(run.err().lines()).hasSize(1);
-  }
-
-  @Test
   void a_trace_comes_only_when_asked_and_without_messages() {
-    Run run = Run.into(failing(new IllegalStateException("enable secret hunter2")), true, "rules");
+    Run run =
+        Run.from(failingInput(new LinkageError("enable secret hunter2")), true, "settings", "-");
     assertThat(run.err().lines().count()).isGreaterThan(5);
-    assertThat(run.err()).contains("  at plumbline.cli.").doesNotContain("hunter2");
+    assertThat(run.err())
+        .contains("  at plumbline.", "java.lang.LinkageError")
+        .doesNotContain("hunter2");
   }
 
-  private static OutputStream failing(Throwable failure) {
-    return new OutputStream() {
+  private static InputStream failingInput(Throwable failure) {
+    return new InputStream() {
       @Override
-      public void write(int octet) throws IOException {
-        if (failure instanceof IOException io) {
-          throw io;
-        }
+      public int read() {
         if (failure instanceof Error error) {
           throw error;
         }
         throw (RuntimeException) failure;
+      }
+
+      @Override
+      public int read(byte[] octets, int from, int count) {
+        return read();
+      }
+    };
+  }
+
+  private static OutputStream failing(IOException failure) {
+    return new OutputStream() {
+      @Override
+      public void write(int octet) throws IOException {
+        throw failure;
       }
     };
   }

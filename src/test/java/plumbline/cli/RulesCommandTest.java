@@ -38,7 +38,9 @@ class RulesCommandTest {
     assertThat(run.out()).isEmpty();
     assertThat(run.err())
         .isEqualTo(
-            "plumbline: unknown rule \"mode-difers\"; did you mean \"mode-differs\"?\n"
-                + "plumbline: see plumbline rules --help\n");
+            """
+            plumbline: unknown rule "mode-difers"; did you mean "mode-differs"?
+            plumbline: see plumbline rules --help
+            """);
   }
 }

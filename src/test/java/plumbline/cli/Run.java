@@ -23,17 +23,22 @@ record Run(int status, String out, String err) {
   }
 
   private static Run with(InputStream in, String... args) {
+    return from(in, false, args);
+  }
+
+  /** A run with the given standard input. */
+  static Run from(InputStream in, boolean debug, String... args) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int status = new Main(in, out, err, false, false).run(args);
+    int status = new Main(in, out, err, false, debug).run(args);
     return new Run(
         status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
   }
 
   /** A run whose standard output is the given stream. */
-  static Run into(OutputStream out, boolean debug, String... args) {
+  static Run into(OutputStream out, String... args) {
     ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int status = new Main(InputStream.nullInputStream(), out, err, false, debug).run(args);
+    int status = new Main(InputStream.nullInputStream(), out, err, false, false).run(args);
     return new Run(status, "", err.toString(StandardCharsets.UTF_8));
   }
 }

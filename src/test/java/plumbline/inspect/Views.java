@@ -143,6 +143,7 @@ final class Views {
         SwitchText.Times.NONE,
         new VlanDatabase(true, "the mode is transparent (line 8)", vlans),
         ports,
+        new TreeMap<>(),
         List.of(gateway()),
         new SpanningTree(
             Setting.known(
@@ -151,6 +152,8 @@ final class Views {
             Setting.absent(STANDARD),
             new TreeMap<>(),
             new TreeMap<>(),
+            new SpanningTree.Priority(
+                Setting.known(32768, STANDARD), SpanningTree.Priority.Asked.NUMBER),
             new SpanningTree.Region(
                 Setting.absent(STANDARD),
                 Setting.absent(STANDARD),

@@ -1,0 +1,76 @@
+package plumbline.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+
+/** The forms of secrets are common practice, no source. */
+class SecretsTest {
+  @Test
+  void the_token_after_a_word_that_announces_a_secret_is_masked() {
+    masks("password hunter2", "password ***");
+    masks("login PASSWORD: hunter2 ok", "login PASSWORD: *** ok");
+    masks("secret is hunter2", "secret is ***");
+    masks("community public RO", "community *** RO");
+    masks("key-string 7 hunter2", "key-string 7 ***");
+    masks("key = hunter2", "key = ***");
+    masks("\"password\" \"hunter2\"", "\"password\" ***");
+    masks("passwd hunter2, then key hunter3", "passwd *** then key ***");
+  }
+
+  @Test
+  void a_secret_glued_to_its_word_is_masked() {
+    masks("console password=hunter2", "console password=***");
+    masks("snmp:community:public", "snmp:community:***");
+    masks("(secret:hunter2)", "(secret:***");
+  }
+
+  @Test
+  void hashes_and_encoded_passwords_are_masked_without_any_word_before_them() {
+    masks("$1$mERr$hx5rVt7rPNoS4wqbXKX7m0", "***");
+    masks("old $9$nhEmQVczB7dqsO$X.HsgL6x1il0RxkOSSvyQYwucySCt7qFm4v7pqCxkKM", "old ***");
+    masks("uplink 7 0822455D0A16 end", "uplink 7 *** end");
+    masks("d41d8cd98f00b204e9800998ecf8427e", "***");
+    masks("Zm9vYmFyYmF6cXV4Zm9vYmFy0Q==", "***");
+    masks("'$5$abcd$efgh'", "***");
+  }
+
+  @Test
+  void ordinary_text_stays_as_it_is() {
+    for (String text :
+        List.of(
+            "uplink to dist-s001-a po10",
+            "desk B1-F2-R345 outlet A001 asset 1234567",
+            "SW1-TenGigabitEthernet1/0/12",
+            "GigabitEthernet1/0/1",
+            "===[ VLAN: Remote control ]===",
+            "*** vPC Peer Link ***",
+            "2001:db8::1 and 192.0.2.1",
+            "VLAN 7 12345",
+            "monkey business",
+            "",
+            "   ")) {
+      assertThat(Secrets.mask(text)).isEqualTo(text);
+    }
+  }
+
+  @Test
+  void a_very_long_token_is_masked_at_once() {
+    assertThat(Secrets.mask("a-".repeat(200_000))).isEqualTo(Secrets.MASK);
+    assertThat(Secrets.mask("0a:".repeat(200_000))).isEqualTo(Secrets.MASK);
+  }
+
+  @Property(tries = 300)
+  void no_text_makes_it_fail_and_masked_text_stays_masked(@ForAll String text) {
+    String masked = Secrets.mask(text);
+    assertThat(Secrets.mask("password s3cr3t-" + text.strip())).doesNotContain("s3cr3t-");
+    assertThat(masked.lines().count()).isEqualTo(text.lines().count());
+  }
+
+  private static void masks(String text, String masked) {
+    assertThat(Secrets.mask(text)).isEqualTo(masked);
+  }
+}
