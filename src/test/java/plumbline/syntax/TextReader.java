@@ -1,8 +1,6 @@
 package plumbline.syntax;
 
 import java.util.List;
-import plumbline.statement.Context;
-import plumbline.statement.Meaning;
 import plumbline.statement.SwitchText;
 
 /** Reads config text for the tests of other packages. */
@@ -13,18 +11,6 @@ public final class TextReader {
 
   /** The switches of one file. */
   public static List<SwitchText> read(String text) {
-    StatementSource source =
-        new StatementSource() {
-          @Override
-          public Meaning read(Context context, String statement) {
-            return PARSER.read(context, statement);
-          }
-
-          @Override
-          public boolean mayStart(Context context, String firstWord) {
-            return PARSER.mayStart(context, firstWord);
-          }
-        };
-    return new ConfigReader(source).read("sw1.cfg", "sw1", text);
+    return new ConfigReader(PARSER).read("sw1.cfg", "sw1", text);
   }
 }
