@@ -106,8 +106,7 @@ final class CarriedRule {
 
   private Carried trunk(PortDraft port) {
     return new Carried(
-        port.allowed().certain().and(active),
-        port.allowed().possible().and(perhapsActive));
+        port.allowed().certain().and(active), port.allowed().possible().and(perhapsActive));
   }
 
   private Carried access(PortDraft port) {
