@@ -40,10 +40,10 @@ class GatewayRuleTest {
   void it_needs_to_be_not_shut_and_to_have_an_address() {
     Gateway shut = svi(ADDRESS + ";shutdown");
     assertThat(show(shut.works())).isEqualTo("false");
-    assertThat(why(shut.works())).isEqualTo("10: shutdown");
+    assertThat(why(shut.works())).isEqualTo("11: shutdown");
     Gateway bare = svi("no ip address");
     assertThat(show(bare.works())).isEqualTo("false");
-    assertThat(why(bare.works())).isEqualTo("9: no ip address | campus: no address");
+    assertThat(why(bare.works())).isEqualTo("10: no ip address | campus: no address");
   }
 
   @Test

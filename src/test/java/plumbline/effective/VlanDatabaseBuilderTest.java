@@ -82,8 +82,17 @@ class VlanDatabaseBuilderTest {
   void names_states_and_lists_are_read() {
     VlanDatabase vlans =
         campus(
-            "vlan 10,20-21\nvlan 20\n name VOICE-A\n state suspend\nvlan 21\n shutdown\n"
-                + "vlan 10\n state suspend\n no state\n");
+            """
+            vlan 10,20-21
+            vlan 20
+             name VOICE-A
+             state suspend
+            vlan 21
+             shutdown
+            vlan 10
+             state suspend
+             no state
+            """);
     assertThat(vlans.existing()).hasToString("1,10,20-21");
     assertThat(vlans.active()).hasToString("1,10");
     assertThat(show(vlans.entries().get(new VlanId(20)).name())).isEqualTo("VOICE-A");
@@ -101,7 +110,8 @@ class VlanDatabaseBuilderTest {
 
   @Test
   void a_garbled_vlan_line_puts_the_list_in_doubt() {
-    VlanDatabase vlans = campus("vtp mode transparent\nvlan 10\nvlan 99vl\n");
+    VlanDatabase vlans = campus("vtp mode transparent\nvlan 10\nvlan 99vl\n name LOST\n");
+    assertThat(show(vlans.entries().get(new VlanId(10)).name())).isEqualTo("-");
     assertThat(exists(vlans, 10)).isEqualTo(Truth.YES);
     assertThat(exists(vlans, 99)).isEqualTo(Truth.UNKNOWN);
     assertThat(vlans.why()).isEqualTo("a VLAN line is not understood");
