@@ -174,7 +174,8 @@ class AuditCommandTest {
     Files.writeString(parts.resolve("README.txt"), "not a design");
     Run run = Run.of("audit", parts.toString(), clean);
     assertThat(run.status()).isZero();
-    assertThat(run.out()).contains("Design: " + parts + "/a.yaml, " + parts + "/b.yml");
+    assertThat(run.out().replaceAll("\\s+", " "))
+        .contains("Design: " + parts + "/a.yaml, " + parts + "/b.yml");
   }
 
   @Test
@@ -306,7 +307,7 @@ class AuditCommandTest {
   @ParameterizedTest
   @CsvSource({
     "gi9/0/1,no config given opens port",
-    "t1/1,could be several",
+    "tw1/1,could be several",
     "banana,is not one port"
   })
   void a_port_that_cannot_be_shown_is_said(String port, String words) {
