@@ -137,6 +137,15 @@ public final class StatementParser implements StatementSource {
     return !word.isEmpty() && allKeywords.start(context).begins(word);
   }
 
+  @Override
+  public boolean isAbbreviated(Context context, String text) {
+    if (context == Context.OTHER) {
+      return false;
+    }
+    Expander.Expansion expansion = expander.expand(context, Expander.clean(text));
+    return !expansion.text().equalsIgnoreCase(expansion.source());
+  }
+
   /**
    * The canonical text of a meaning, keywords in full: reading it again in the same context gives
    * an equal form and command.
