@@ -24,7 +24,8 @@ import plumbline.vlan.VlanSet;
  * an access port and as a trunk. Dynamic pruning takes nothing away here.
  */
 final class CarriedRule {
-  private final VlanDatabase vlans;
+  private final VlanSet active;
+  private final VlanSet perhapsActive;
 
   private final Optional<Evidence> vlanSide;
 
@@ -34,7 +35,8 @@ final class CarriedRule {
    * @param others the lines outside ports: VLAN stanzas that list ports leave every port open
    */
   CarriedRule(VlanDatabase vlans, Lines others) {
-    this.vlans = vlans;
+    this.active = vlans.active();
+    this.perhapsActive = vlans.perhapsActive();
     this.vlanSide =
         others.statements().stream()
             .filter(CarriedRule::listsPorts)
@@ -104,8 +106,7 @@ final class CarriedRule {
 
   private Carried trunk(PortDraft port) {
     return new Carried(
-        port.allowed().certain().and(vlans.active()),
-        port.allowed().possible().and(vlans.perhapsActive()));
+        port.allowed().certain().and(active), port.allowed().possible().and(perhapsActive));
   }
 
   private Carried access(PortDraft port) {
@@ -117,16 +118,16 @@ final class CarriedRule {
 
   private Carried one(Setting<VlanId> vlan) {
     if (vlan.value().isEmpty()) {
-      return new Carried(VlanSet.NONE, vlans.perhapsActive());
+      return new Carried(VlanSet.NONE, perhapsActive);
     }
     VlanSet set = VlanSet.of(List.of(vlan.value().get()));
-    return new Carried(set.and(vlans.active()), set.and(vlans.perhapsActive()));
+    return new Carried(set.and(active), set.and(perhapsActive));
   }
 
   /** Frames that a phone does not tag with a VLAN of their own belong to the access VLAN. */
   private Carried voice(Setting<VoiceVlan> voice) {
     if (!voice.isDecided()) {
-      return new Carried(VlanSet.NONE, vlans.perhapsActive());
+      return new Carried(VlanSet.NONE, perhapsActive);
     }
     return voice
         .value()

@@ -2,6 +2,7 @@ package plumbline.effective;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -134,10 +135,9 @@ final class VlanDatabaseBuilder {
   }
 
   private void garbled(Statement statement, Command.Unknown unknown) {
-    if (!unknown.understood().isEmpty()
-        && unknown.understood().get(0).equals("vlan")
-        && unknown.understood().size() == 1) {
+    if (isGarbledHeader(statement, unknown)) {
       garbled.add(statement.evidence());
+      open = VlanSet.NONE;
     }
     if (statement.context() == Context.VLAN
         && unknown.understood().stream()
@@ -149,6 +149,15 @@ final class VlanDatabaseBuilder {
                   Setting.unknown(
                       "line " + statement.line() + " is not understood", statement.evidence()));
     }
+  }
+
+  /** Inside a stanza the word stands for a header too: what follows belongs to no known VLAN. */
+  private static boolean isGarbledHeader(Statement statement, Command.Unknown unknown) {
+    if (statement.context() == Context.VLAN && unknown.understood().isEmpty()) {
+      String word = unknown.firstWord().toLowerCase(Locale.ROOT);
+      return word.length() > 1 && "vlan".startsWith(word);
+    }
+    return unknown.understood().equals(List.of("vlan"));
   }
 
   private void declare(Statement statement, VlanSet vlans) {

@@ -76,13 +76,18 @@ final class NativeVlanInUse implements PortRule, SwitchRule {
               .toList();
       if (vlan.unused() && !ends.isEmpty()) {
         Occupants.of(device, vlan)
-            .forEach(occupant -> outcomes.add(occupied(device, vlan, occupant, ends)));
+            .forEach(
+                occupant ->
+                    outcomes.add(
+                        occupant.open().isPresent()
+                            ? open(device, vlan, occupant)
+                            : occupied(vlan, occupant, ends)));
       }
     }
   }
 
   private static Candidate occupied(
-      SwitchCase device, DesignVlan vlan, Occupants.Occupant occupant, List<Place> trunks) {
+      DesignVlan vlan, Occupants.Occupant occupant, List<Place> trunks) {
     return Candidate.of(
             occupant.subject(),
             "no host in " + vlan,
@@ -92,10 +97,21 @@ final class NativeVlanInUse implements PortRule, SwitchRule {
                 + " with the untagged frames of "
                 + Words.list(trunks.stream().map(end -> end.port().orElseThrow()).toList())
                 + " and can send double-tagged frames into other VLANs.",
-            device.proofs(occupant.evidence()),
+            occupant.proofs(),
             Optional.of(vlan.at()))
         .about(VlanSet.of(vlan.id().number()))
         .beside(trunks);
+  }
+
+  private static Outcome open(SwitchCase device, DesignVlan vlan, Occupants.Occupant occupant) {
+    Setting<?> open = occupant.open().orElseThrow();
+    return Outcome.Undecided.of(
+        occupant.subject(),
+        device.cause(open),
+        open.reason().orElse("the text does not tell"),
+        "no host in " + vlan,
+        occupant.proofs(),
+        Optional.of(vlan.at()));
   }
 
   private static boolean isOpenTrunk(PortCase port) {

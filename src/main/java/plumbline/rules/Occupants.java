@@ -1,6 +1,5 @@
 package plumbline.rules;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -8,78 +7,91 @@ import plumbline.design.DesignPort;
 import plumbline.design.DesignVlan;
 import plumbline.effective.Gateway;
 import plumbline.effective.PortSettings;
+import plumbline.finding.Proof;
 import plumbline.port.PortName;
-import plumbline.setting.Evidence;
 import plumbline.setting.Keys;
 import plumbline.setting.PortMode;
 import plumbline.setting.Setting;
 import plumbline.setting.VoiceVlan;
+import plumbline.vlan.VlanId;
 
 /** Finds what lives in a VLAN on one switch: open access and voice ports, addresses. */
 final class Occupants {
   private Occupants() {}
 
   /**
-   * Something that lives there.
+   * Something that lives there, or perhaps does.
    *
    * @param subject where
    * @param found what it is
-   * @param evidence the lines that put it there
+   * @param open the setting that leaves it open; empty where it lives there for certain
+   * @param proofs the lines that put it there, or leave it open
    */
-  record Occupant(Subject subject, String found, List<Evidence> evidence) {
-    /** Copies the evidence. */
+  record Occupant(Subject subject, String found, Optional<Setting<?>> open, List<Proof> proofs) {
+    /** Copies the proofs. */
     Occupant {
-      evidence = List.copyOf(evidence);
+      proofs = List.copyOf(proofs);
     }
   }
 
-  /** Everything that certainly lives in the VLAN, ports first, in the order of their names. */
+  /** Everything that lives in the VLAN, ports first, in the order of their names. */
   static List<Occupant> of(SwitchCase device, DesignVlan vlan) {
     return Stream.concat(
             device.settings().ports().values().stream()
-                .filter(port -> !port.get(Keys.SHUT).is(true) && port.get(Keys.SHUT).isDecided())
+                .filter(Occupants::bridges)
                 .flatMap(port -> port(device, port, vlan).stream()),
             device.settings().gateways().stream()
                 .filter(gateway -> gateway.vlan().equals(vlan.id()))
-                .filter(gateway -> gateway.shut().is(false))
                 .flatMap(gateway -> gateway(device, gateway, vlan).stream()))
         .toList();
   }
 
+  private static boolean bridges(PortSettings port) {
+    return port.name().kind().isPhysical() || port.name().kind().isBundle();
+  }
+
   private static Optional<Occupant> port(SwitchCase device, PortSettings port, DesignVlan vlan) {
     Setting<PortMode> mode = port.get(Keys.MODE);
-    boolean bridges = port.name().kind().isPhysical() || port.name().kind().isBundle();
+    Setting<Boolean> shut = port.get(Keys.SHUT);
+    Setting<VlanId> access = port.get(Keys.ACCESS_VLAN);
+    Setting<VoiceVlan> voice = port.get(Keys.VOICE_VLAN);
+    boolean hasVoice = voice.is(VoiceVlan.tagged(vlan.id()));
+    Setting<?> holder = hasVoice ? voice : access;
     // left to negotiation, a port towards a host ends up as access
-    boolean access = mode.is(PortMode.ACCESS) || mode.is(PortMode.NEGOTIATED);
-    if (!bridges || !access) {
+    boolean mayBridgeHosts =
+        !mode.isDecided() || mode.is(PortMode.ACCESS) || mode.is(PortMode.NEGOTIATED);
+    boolean mayLiveHere = hasVoice || access.is(vlan.id()) || !access.isDecided();
+    if (!mayBridgeHosts || shut.is(true) || !mayLiveHere) {
       return Optional.empty();
     }
-    Setting<?> holder = port.get(Keys.ACCESS_VLAN);
-    String kind =
-        mode.is(PortMode.ACCESS) ? "open access port in " : "open port, not a trunk by itself, in ";
-    if (!port.get(Keys.ACCESS_VLAN).is(vlan.id())) {
-      holder = port.get(Keys.VOICE_VLAN);
-      kind = "open port with voice VLAN ";
-      if (!port.get(Keys.VOICE_VLAN).is(VoiceVlan.tagged(vlan.id()))) {
-        return Optional.empty();
-      }
-    }
+    Optional<Setting<?>> open =
+        Stream.<Setting<?>>of(holder, mode, shut).filter(one -> !one.isDecided()).findFirst();
+    String kind = mode.is(PortMode.ACCESS) ? "open access port" : "open port that is no trunk";
     return Optional.of(
         new Occupant(
             subject(device, port.name(), port.fullName()),
-            kind + vlan,
-            withHeader(port.header(), holder.evidence())));
+            kind + (hasVoice ? " with voice VLAN " : " in ") + vlan,
+            open,
+            device.proofs(
+                port.header(), open.<Setting<?>>map(one -> one).orElse(holder).evidence())));
   }
 
   private static Optional<Occupant> gateway(SwitchCase device, Gateway gateway, DesignVlan vlan) {
-    if (gateway.addresses().value().filter(all -> !all.isEmpty()).isEmpty()) {
+    Setting<List<String>> addresses = gateway.addresses();
+    boolean none = addresses.isDecided() && addresses.value().filter(a -> !a.isEmpty()).isEmpty();
+    if (none || gateway.shut().is(true)) {
       return Optional.empty();
     }
+    Optional<Setting<?>> open =
+        Stream.<Setting<?>>of(addresses, gateway.shut())
+            .filter(one -> !one.isDecided())
+            .findFirst();
     return Optional.of(
         new Occupant(
             subject(device, gateway.port(), device.settings().fullName(gateway.port())),
             "an address of the switch in " + vlan,
-            withHeader(gateway.header(), gateway.addresses().evidence())));
+            open,
+            device.proofs(gateway.header(), addresses.evidence())));
   }
 
   private static Subject subject(SwitchCase device, PortName name, String fullName) {
@@ -90,14 +102,5 @@ final class Occupants {
             .map(DesignPort::subject)
             .orElse("");
     return Subject.ofPort(device.designed().name(), fullName, name, behind);
-  }
-
-  private static List<Evidence> withHeader(Evidence.Line header, List<Evidence> evidence) {
-    if (evidence.stream().anyMatch(Evidence.Line.class::isInstance)) {
-      return evidence;
-    }
-    List<Evidence> all = new ArrayList<>(List.of(header));
-    all.addAll(evidence);
-    return all;
   }
 }

@@ -62,30 +62,22 @@ public record PortCase(
   public List<Proof> proofs(Setting<?>... of) {
     List<Evidence> evidence = new ArrayList<>();
     for (Setting<?> setting : of) {
-      setting.evidence().stream().filter(one -> !evidence.contains(one)).forEach(evidence::add);
+      evidence.addAll(setting.evidence());
     }
-    if (evidence.stream().noneMatch(Evidence.Line.class::isInstance)) {
-      settings.ifPresent(open -> evidence.add(0, open.header()));
-    }
-    return at.proofs(evidence);
+    return settings
+        .map(open -> at.proofs(open.header(), evidence))
+        .orElseGet(() -> at.proofs(evidence));
   }
 
   /** The outcome of a setting that the text leaves open. */
   public Undecided undecided(Setting<?> setting, String designed, Position design) {
     return Undecided.of(
         subject(),
-        cause(setting),
+        at.cause(setting),
         setting.reason().orElse("the text does not tell"),
         designed,
         proofs(setting),
         Optional.of(design));
-  }
-
-  private Undecided.Cause cause(Setting<?> setting) {
-    if (at.settings().isCutOff(setting)) {
-      return Undecided.Cause.CUT;
-    }
-    return at.settings().isSilent(setting) ? Undecided.Cause.TEXT : Undecided.Cause.OWN;
   }
 
   /** The setting under a key; only where the text opens the port. */

@@ -1,6 +1,7 @@
 package plumbline.rules;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import plumbline.design.Design;
@@ -10,8 +11,10 @@ import plumbline.effective.PortSettings;
 import plumbline.effective.SwitchSettings;
 import plumbline.finding.Proof;
 import plumbline.port.PortName;
+import plumbline.rules.Outcome.Undecided;
 import plumbline.setting.Evidence;
 import plumbline.setting.Keys;
+import plumbline.setting.Setting;
 import plumbline.vlan.VlanId;
 
 /**
@@ -68,9 +71,35 @@ public record SwitchCase(Design design, DesignSwitch designed, SwitchSettings se
     return lines.isEmpty() ? absence(settings.vlans().why()) : proofs(lines);
   }
 
-  /** Evidence with this switch's file. */
+  /** What kind of gap leaves a setting of this switch open. */
+  public Undecided.Cause cause(Setting<?> setting) {
+    if (settings.isCutOff(setting)) {
+      return Undecided.Cause.CUT;
+    }
+    return settings.isSilent(setting) ? Undecided.Cause.TEXT : Undecided.Cause.OWN;
+  }
+
+  /** Evidence with this switch's file: lines in the order of the text, then defaults. */
   public List<Proof> proofs(List<? extends Evidence> evidence) {
-    return evidence.stream().map(one -> Proof.of(settings.file(), one)).toList();
+    return evidence.stream()
+        .<Evidence>map(one -> one)
+        .distinct()
+        .sorted(Comparator.comparingInt(SwitchCase::lineOf))
+        .map(one -> Proof.of(settings.file(), one))
+        .toList();
+  }
+
+  /** The same; where no line stands, the line that opens the block comes before the defaults. */
+  public List<Proof> proofs(Evidence.Line header, List<? extends Evidence> evidence) {
+    List<Evidence> all = new ArrayList<>(evidence);
+    if (all.stream().noneMatch(Evidence.Line.class::isInstance)) {
+      all.add(header);
+    }
+    return proofs(all);
+  }
+
+  private static int lineOf(Evidence evidence) {
+    return evidence instanceof Evidence.Line line ? line.line() : Integer.MAX_VALUE;
   }
 
   /**

@@ -34,58 +34,57 @@ final class TaggedVlanExtra implements PortRule {
       return;
     }
     VlanSet wanted = wish.get().value();
-    String designed = "tagged " + Words.vlans(port.design(), wanted) + " and no other";
     Setting<VlanSet> allowed = port.get(Keys.ALLOWED);
     if (allowed.value().isEmpty()) {
-      outcomes.add(port.undecided(allowed, designed, wish.get().at()).boundTo(PortMode.TRUNK));
+      outcomes.add(open(port, allowed, wish.get()));
       return;
     }
     VlanSet mayCarry = port.port().role().value(RoleKeys.MAY_CARRY).orElse(VlanSet.NONE);
-    VlanSet extra = Trunk.of(port, allowed.value().get()).extra(wanted, mayCarry);
-    Optional<Setting<?>> open = Trunk.openNative(port);
-    if (extra.isEmpty()) {
-      outcomes.conforms(port.subject());
-    } else if (open.isPresent() && extra.size() == 1) {
-      // the one VLAN too many may be the native one
-      outcomes.add(port.undecided(open.get(), designed, wish.get().at()).boundTo(PortMode.TRUNK));
+    Trunk trunk = Trunk.of(port, allowed.value().get());
+    VlanSet extra = trunk.extra(wanted, mayCarry);
+    if (!extra.isEmpty()) {
+      outcomes.add(candidate(port, extra, wish.get(), allowed).boundTo(PortMode.TRUNK));
+    } else if (!trunk.perhapsExtra(wanted, mayCarry).isEmpty()) {
+      outcomes.add(open(port, Trunk.openNative(port), wish.get()));
     } else {
-      outcomes.add(candidate(port, extra, designed, wish.get(), allowed).boundTo(PortMode.TRUNK));
+      outcomes.conforms(port.subject());
     }
   }
 
+  private static Outcome open(PortCase port, Setting<?> setting, Wanted<VlanSet> wish) {
+    return port.undecided(setting, designed(port, wish.value()), wish.at()).boundTo(PortMode.TRUNK);
+  }
+
+  private static String designed(PortCase port, VlanSet wanted) {
+    return "tagged " + Words.vlans(port.design(), wanted) + " and no other";
+  }
+
   private static Candidate candidate(
-      PortCase port,
-      VlanSet extra,
-      String designed,
-      Wanted<VlanSet> wish,
-      Setting<VlanSet> allowed) {
+      PortCase port, VlanSet extra, Wanted<VlanSet> wish, Setting<VlanSet> allowed) {
     VlanDatabase database = port.at().settings().vlans();
     VlanSet there = extra.and(reachable(port, database));
     VlanSet nowhere = extra.minus(there);
     String absent = database.known() ? " that do not exist here" : " of which the text shows none";
-    if (there.isEmpty()) {
-      return Candidate.of(
-              port.subject(),
-              designed,
-              "allowed as well: " + Words.vlans(port.design(), nowhere) + absent,
-              "Nothing is carried by it as far as the text shows; a VLAN created later under such a"
-                  + " number reaches "
-                  + Words.behind(port.port())
-                  + " at once.",
-              port.proofs(allowed),
-              Optional.of(wish.at()))
-          .about(nowhere)
-          .at(Severity.UNTIDY);
-    }
     String more = nowhere.isEmpty() ? "" : ", and " + nowhere.size() + absent;
-    return Candidate.of(
+    Candidate found =
+        Candidate.of(
             port.subject(),
-            designed,
-            "allowed as well: " + Words.vlans(port.design(), there) + more,
-            consequence(port, there),
+            designed(port, wish.value()),
+            "allowed as well: "
+                + (there.isEmpty()
+                    ? Words.vlans(port.design(), nowhere) + absent
+                    : Words.vlans(port.design(), there) + more),
+            there.isEmpty() ? later(port) : consequence(port, there),
             port.proofs(allowed),
-            Optional.of(wish.at()))
-        .about(there);
+            Optional.of(wish.at()));
+    return there.isEmpty() ? found.about(nowhere).at(Severity.UNTIDY) : found.about(there);
+  }
+
+  private static String later(PortCase port) {
+    return "Nothing is carried by it as far as the text shows; a VLAN created later under such a"
+        + " number reaches "
+        + Words.behind(port.port())
+        + " at once.";
   }
 
   /** VLANs that exist here; where the text does not hold the list, also the declared ones. */

@@ -35,35 +35,39 @@ final class TaggedVlanMissing implements PortRule {
       return;
     }
     VlanSet wanted = wish.get().value();
-    String designed = "tagged " + Words.vlans(port.design(), wanted);
     Setting<VlanSet> allowed = port.get(Keys.ALLOWED);
     if (allowed.value().isEmpty()) {
-      outcomes.add(port.undecided(allowed, designed, wish.get().at()).boundTo(PortMode.TRUNK));
+      outcomes.add(open(port, allowed, wish.get()));
       return;
     }
     Trunk trunk = Trunk.of(port, allowed.value().get());
     VlanSet notAllowed = trunk.notAllowed(wanted);
     VlanSet untagged = trunk.untaggedInstead(wanted);
     VlanSet missing = notAllowed.plus(untagged);
-    boolean nativeDecides = port.wish(RoleKeys.NATIVE).isEmpty();
-    if (missing.isEmpty() && nativeDecides && Trunk.openNative(port).isPresent()) {
-      outcomes.add(
-          port.undecided(Trunk.openNative(port).get(), designed, wish.get().at())
-              .boundTo(PortMode.TRUNK));
-    } else if (missing.isEmpty()) {
-      outcomes.conforms(port.subject());
-    } else {
+    if (!missing.isEmpty()) {
       outcomes.add(
           Candidate.of(
                   port.subject(),
-                  designed,
+                  designed(port, wanted),
                   found(port, notAllowed, untagged),
                   consequence(port, missing),
                   proofs(port, allowed, untagged),
                   Optional.of(wish.get().at()))
               .about(missing)
               .boundTo(PortMode.TRUNK));
+    } else if (!trunk.perhapsUntaggedInstead(wanted).isEmpty()) {
+      outcomes.add(open(port, Trunk.openNative(port), wish.get()));
+    } else {
+      outcomes.conforms(port.subject());
     }
+  }
+
+  private static Outcome open(PortCase port, Setting<?> setting, Wanted<VlanSet> wish) {
+    return port.undecided(setting, designed(port, wish.value()), wish.at()).boundTo(PortMode.TRUNK);
+  }
+
+  private static String designed(PortCase port, VlanSet wanted) {
+    return "tagged " + Words.vlans(port.design(), wanted);
   }
 
   private static List<Proof> proofs(PortCase port, Setting<VlanSet> allowed, VlanSet untagged) {

@@ -1,6 +1,5 @@
 package plumbline.rules;
 
-import java.util.Optional;
 import plumbline.design.DesignVlan;
 import plumbline.design.RoleKeys;
 import plumbline.setting.Keys;
@@ -13,17 +12,18 @@ import plumbline.vlan.VlanSet;
  * the tagged ones; one that differs from the role's is the native rules' business, not a gap here.
  *
  * @param allowed the allowed list, reserved VLANs left out
- * @param untagged the VLAN that is sent untagged, if any
+ * @param untagged VLANs that are sent untagged for certain: the native one, or none
+ * @param perhapsUntagged VLANs that are sent untagged for certain or perhaps
  * @param designedNative the native VLAN that the role names
  */
-record Trunk(VlanSet allowed, VlanSet untagged, VlanSet designedNative) {
+record Trunk(VlanSet allowed, VlanSet untagged, VlanSet perhapsUntagged, VlanSet designedNative) {
   /** The trunk of a port whose allowed list is known. */
   static Trunk of(PortCase port, VlanSet allowed) {
-    boolean tagsNative = port.get(Keys.NATIVE_TAGGING).is(true);
-    VlanSet untagged =
-        tagsNative
-            ? VlanSet.NONE
-            : port.get(Keys.NATIVE_VLAN).value().map(Trunk::only).orElse(VlanSet.NONE);
+    Setting<VlanId> found = port.get(Keys.NATIVE_VLAN);
+    Setting<Boolean> tagging = port.get(Keys.NATIVE_TAGGING);
+    VlanSet perhaps =
+        tagging.is(true) ? VlanSet.NONE : found.value().map(Trunk::only).orElse(VlanSet.ALL);
+    boolean certain = found.value().isPresent() && tagging.isDecided();
     VlanSet designed =
         port.port()
             .role()
@@ -31,7 +31,8 @@ record Trunk(VlanSet allowed, VlanSet untagged, VlanSet designedNative) {
             .map(DesignVlan::id)
             .map(Trunk::only)
             .orElse(VlanSet.NONE);
-    return new Trunk(allowed.minus(VlanSet.RESERVED), untagged, designed);
+    return new Trunk(
+        allowed.minus(VlanSet.RESERVED), certain ? perhaps : VlanSet.NONE, perhaps, designed);
   }
 
   /** What the role wants tagged and the list does not let through. */
@@ -44,19 +45,25 @@ record Trunk(VlanSet allowed, VlanSet untagged, VlanSet designedNative) {
     return designedNative.isEmpty() ? wanted.and(allowed).and(untagged) : VlanSet.NONE;
   }
 
-  /** What is let through tagged beyond the wanted and the tolerated. */
+  /** The same, for certain or perhaps. */
+  VlanSet perhapsUntaggedInstead(VlanSet wanted) {
+    return designedNative.isEmpty() ? wanted.and(allowed).and(perhapsUntagged) : VlanSet.NONE;
+  }
+
+  /** What is let through tagged, for certain, beyond the wanted and the tolerated. */
   VlanSet extra(VlanSet wanted, VlanSet mayCarry) {
+    return perhapsExtra(wanted, mayCarry).minus(perhapsUntagged);
+  }
+
+  /** The same, for certain or perhaps. */
+  VlanSet perhapsExtra(VlanSet wanted, VlanSet mayCarry) {
     return allowed.minus(untagged).minus(designedNative).minus(wanted).minus(mayCarry);
   }
 
-  /** The first setting, native VLAN or its tagging, that the text leaves open. */
-  static Optional<Setting<?>> openNative(PortCase port) {
-    if (!port.get(Keys.NATIVE_VLAN).isDecided()) {
-      return Optional.of(port.get(Keys.NATIVE_VLAN));
-    }
-    return port.get(Keys.NATIVE_TAGGING).isDecided()
-        ? Optional.empty()
-        : Optional.of(port.get(Keys.NATIVE_TAGGING));
+  /** The setting, native VLAN or its tagging, that leaves open what is untagged. */
+  static Setting<?> openNative(PortCase port) {
+    Setting<VlanId> found = port.get(Keys.NATIVE_VLAN);
+    return found.isDecided() ? port.get(Keys.NATIVE_TAGGING) : found;
   }
 
   private static VlanSet only(VlanId id) {

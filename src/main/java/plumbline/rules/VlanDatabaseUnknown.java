@@ -49,10 +49,7 @@ final class VlanDatabaseUnknown implements SwitchRule {
           Candidate.of(
                   device.subject(),
                   designed,
-                  "no stanza for "
-                      + Words.vlans(device.design(), open)
-                      + "; the list is not known: "
-                      + database.why(),
+                  "no stanza for " + Words.vlans(device.design(), open) + "; " + database.why(),
                   "Whether "
                       + Words.list(
                           open.ids()

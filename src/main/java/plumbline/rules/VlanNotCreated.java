@@ -43,9 +43,7 @@ final class VlanNotCreated implements SwitchRule {
           Candidate.of(
                   device.subject(),
                   designed,
-                  Words.vlans(device.design(), missing)
-                      + " not created; the list is known: "
-                      + database.why(),
+                  Words.vlans(device.design(), missing) + " not created; " + database.why(),
                   consequence(device, missing, needed),
                   device.listEvidence(),
                   device

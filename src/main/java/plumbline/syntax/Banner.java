@@ -81,7 +81,8 @@ final class Banner {
       if (endsSearch(lines, at, content)) {
         return NEVER;
       }
-      if (content.contains(delimiter)) {
+      // A switch that asks for the text names the delimiter itself.
+      if (content.contains(delimiter) && !Shapes.startsWith(content, "Enter TEXT message")) {
         return at;
       }
     }

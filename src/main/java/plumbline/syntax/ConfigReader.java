@@ -27,7 +27,7 @@ public final class ConfigReader {
    * @return the switches in order, at least one; together their lines are the file's
    */
   public List<SwitchText> read(String file, String stem, String text) {
-    LineScan scan = new LineScan(new CleanLines(new Lines(text)), source);
+    ScannedLines scan = LineScan.scan(new CleanLines(new Lines(text)), source);
     List<Part> parts = SwitchSplitter.split(scan);
     List<SwitchText> switches = new ArrayList<>();
     for (Part part : parts) {
@@ -40,7 +40,7 @@ public final class ConfigReader {
   }
 
   /** Of several switches in one file the file's name can name none; their prompts do. */
-  private static void nameByPrompt(LineScan scan, Part part) {
+  private static void nameByPrompt(ScannedLines scan, Part part) {
     for (int line = part.first(); line < part.end() && part.host().isPresent(); line++) {
       if (scan.kind(line) == LineKind.NOISE && scan.prompt(line).isPresent()) {
         scan.name(line, part.host().get());
@@ -49,7 +49,7 @@ public final class ConfigReader {
     }
   }
 
-  private SwitchText read(String file, String stem, LineScan scan, Part part) {
+  private SwitchText read(String file, String stem, ScannedLines scan, Part part) {
     TextFacts facts = new TextFacts(scan, part);
     Cutter.Cut cut = Cutter.cut(scan, part, new Reader(source), facts.flat());
     Lines lines = scan.lines().lines();
@@ -64,7 +64,7 @@ public final class ConfigReader {
         times(scan, part));
   }
 
-  private static SwitchText.Times times(LineScan scan, Part part) {
+  private static SwitchText.Times times(ScannedLines scan, Part part) {
     HeaderTimes times = new HeaderTimes();
     for (int line = part.first(); line < part.end(); line++) {
       LineKind kind = scan.kind(line);

@@ -14,7 +14,7 @@ import plumbline.syntax.SwitchSplitter.Part;
  * what a statement can belong to where there is none.
  */
 final class Cutter {
-  private final LineScan scan;
+  private final ScannedLines scan;
   private final CleanLines lines;
   private final Reader reader;
   private final boolean flat;
@@ -25,7 +25,7 @@ final class Cutter {
   private int lastLine = -1;
   private boolean afterLog;
 
-  private Cutter(LineScan scan, Reader reader, boolean flat) {
+  private Cutter(ScannedLines scan, Reader reader, boolean flat) {
     this.scan = scan;
     this.lines = scan.lines();
     this.reader = reader;
@@ -43,7 +43,7 @@ final class Cutter {
   record Cut(List<Statement> statements, int openLine) {}
 
   /** Cuts one part; {@code flat} where indentation tells nothing in it. */
-  static Cut cut(LineScan scan, Part part, Reader reader, boolean flat) {
+  static Cut cut(ScannedLines scan, Part part, Reader reader, boolean flat) {
     Cutter cutter = new Cutter(scan, reader, flat);
     for (int line = part.first(); line < part.end(); line++) {
       cutter.take(line);
@@ -204,6 +204,13 @@ final class Cutter {
       return;
     }
     Meaning inner = reader.read(context, text);
+    if (pasted && !block.group().isEmpty() && !Reader.isPortFact(inner)) {
+      Meaning grouped = reader.read(context, Reader.joined(block.group(), text));
+      if (Reader.isPortFact(grouped)) {
+        emit(grouped, context, line);
+        return;
+      }
+    }
     if (Reader.isUnknown(inner)) {
       unknownInside(line, text, indent, pasted, inner, top);
       return;
@@ -232,13 +239,6 @@ final class Cutter {
 
   private void unknownInside(
       int line, String text, int indent, boolean pasted, Meaning inner, Meaning top) {
-    if (pasted && !block.group().isEmpty()) {
-      Meaning grouped = reader.read(block.context(), Reader.joined(block.group(), text));
-      if (!Reader.isUnknown(grouped)) {
-        emit(grouped, block.context(), line);
-        return;
-      }
-    }
     if (pasted && Reader.isUnknown(top) && !Reader.isLostHeader(top)) {
       emit(inner, block.context(), line);
     } else {

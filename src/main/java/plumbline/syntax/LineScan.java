@@ -1,10 +1,6 @@
 package plumbline.syntax;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import plumbline.statement.Command;
 import plumbline.statement.Context;
@@ -33,29 +29,32 @@ final class LineScan {
 
   private final CleanLines lines;
   private final StatementSource source;
-  private final LineKind[] kinds;
-  private final Map<Integer, Prompt> prompts = new HashMap<>();
-  private final Map<Integer, Integer> skips = new HashMap<>();
-  private final Map<Integer, String> names = new HashMap<>();
-  private final List<Mark> marks = new ArrayList<>();
+  private final ScannedLines out;
   private State state = State.CONFIG;
+  private int base = -1;
 
   /** A config is being saved: what the switch then says looks like the top of a dump. */
   private boolean saving;
 
-  LineScan(CleanLines lines, StatementSource source) {
+  private LineScan(CleanLines lines, StatementSource source) {
     this.lines = lines;
     this.source = source;
-    this.kinds = new LineKind[lines.count()];
+    this.out = new ScannedLines(lines);
+  }
+
+  /** Scans all lines of a text. */
+  static ScannedLines scan(CleanLines lines, StatementSource source) {
+    LineScan scan = new LineScan(lines, source);
     int line = 0;
-    while (line < kinds.length) {
-      line = scan(line);
+    while (line < lines.count()) {
+      line = scan.scan(line);
     }
+    return scan.out;
   }
 
   private int scan(int line) {
     if (lines.isEmpty(line)) {
-      kinds[line] = lines.paged(line) ? LineKind.NOISE : LineKind.BLANK;
+      out.kind(line, lines.paged(line) ? LineKind.NOISE : LineKind.BLANK);
       state = state == State.TABLE ? State.CONFIG : state;
       return line + 1;
     }
@@ -80,32 +79,31 @@ final class LineScan {
   }
 
   private int put(int line, LineKind kind) {
-    kinds[line] = kind;
+    out.kind(line, kind);
     return line + 1;
   }
 
   private int mark(int line, Mark.Kind kind, String text) {
-    marks.add(new Mark(line, kind, text));
+    out.mark(line, kind, text);
     return put(line, LineKind.NOISE);
   }
 
   private int prompted(int line, Prompt prompt) {
     boolean config = prompt.takesStatements();
-    marks.add(new Mark(line, config ? Mark.Kind.CONFIG_PROMPT : Mark.Kind.PROMPT, prompt.host()));
-    prompts.put(line, prompt);
+    out.mark(line, config ? Mark.Kind.CONFIG_PROMPT : Mark.Kind.PROMPT, prompt.host());
+    out.prompt(line, prompt);
     String command = prompt.command();
-    kinds[line] = LineKind.NOISE;
+    out.kind(line, LineKind.NOISE);
     if (line > 0
-        && kinds[line - 1] == LineKind.STATEMENT
-        && prompts.containsKey(line - 1)
-        && prompts.get(line - 1).isCompletedBy(prompt)) {
-      kinds[line - 1] = LineKind.NOISE;
+        && out.kind(line - 1) == LineKind.STATEMENT
+        && out.prompt(line - 1).filter(above -> above.isCompletedBy(prompt)).isPresent()) {
+      out.kind(line - 1, LineKind.NOISE);
     }
     if (command.isEmpty()) {
       state = config ? State.SESSION : State.OUTPUT;
       return line + 1;
     }
-    skips.put(line, prompt.length());
+    out.skip(line, prompt.length());
     if (Lead.isComment(command)) {
       state = config ? State.SESSION : State.CONFIG;
       return comment(line, command);
@@ -125,8 +123,8 @@ final class LineScan {
       case SHOW_CONFIG -> mark(line, Mark.Kind.WHOLE_ECHO, "");
       case SHOW_PART -> mark(line, Mark.Kind.PART_ECHO, "");
       case CONFIGURE -> mark(line, Mark.Kind.CONFIGURE, "");
-      case VLAN_DATABASE -> kinds[line] = LineKind.STATEMENT;
-      case OTHER -> kinds[line] = LineKind.NOISE;
+      case VLAN_DATABASE -> out.kind(line, LineKind.STATEMENT);
+      case OTHER -> out.kind(line, LineKind.NOISE);
     }
     return line + 1;
   }
@@ -144,7 +142,8 @@ final class LineScan {
       state = State.ENDED;
       return line + 1;
     }
-    return statement(line, command);
+    int block = delimited(line, command);
+    return block > line ? block : statement(line, command);
   }
 
   /** A statement that the switch refused in the capture itself never took effect. */
@@ -157,8 +156,8 @@ final class LineScan {
       above--;
     }
     boolean refused = REFUSALS.stream().anyMatch(text -> Shapes.startsWith(content, text));
-    if (refused && above >= 0 && prompts.containsKey(above)) {
-      kinds[above] = LineKind.NOISE;
+    if (refused && above >= 0 && out.prompt(above).isPresent()) {
+      out.kind(above, LineKind.NOISE);
     }
   }
 
@@ -168,7 +167,7 @@ final class LineScan {
     }
     int joined = LogLine.joinedText(content);
     if (joined >= 0) {
-      skips.put(line, joined);
+      out.skip(line, joined);
       return put(line, LineKind.GARBLED);
     }
     return put(line, LineKind.LOG);
@@ -180,7 +179,7 @@ final class LineScan {
     }
     if (Shapes.isPreamble(content)) {
       Preamble preamble = Preamble.of(content);
-      preamble.bytes().ifPresent(n -> marks.add(new Mark(line, Mark.Kind.SIZE, "" + n)));
+      preamble.bytes().ifPresent(n -> out.mark(line, Mark.Kind.SIZE, "" + n));
       boolean ends = preamble.bytes().isPresent();
       return mark(line, ends ? Mark.Kind.START_OF_ENDING : Mark.Kind.START, "");
     }
@@ -217,11 +216,11 @@ final class LineScan {
   private int delimited(int line, String content) {
     int last = Banner.lastLine(lines, line, content);
     if (last == Banner.NEVER) {
-      marks.add(new Mark(line, Mark.Kind.OPEN_BANNER, ""));
+      out.mark(line, Mark.Kind.OPEN_BANNER, "");
       return put(line, LineKind.BANNER);
     }
     if (last >= 0) {
-      Arrays.fill(kinds, line, last + 1, LineKind.BANNER);
+      out.kinds(line, last + 1, LineKind.BANNER);
       return last + 1;
     }
     Blob.Extent blob = Blob.at(lines, line, content);
@@ -229,45 +228,46 @@ final class LineScan {
       return line;
     }
     if (blob.first() > line) {
-      kinds[line] = LineKind.STATEMENT;
+      out.kind(line, LineKind.STATEMENT);
     }
-    Arrays.fill(kinds, blob.first(), blob.end(), LineKind.BLOB);
+    out.kinds(blob.first(), blob.end(), LineKind.BLOB);
     if (!blob.closed()) {
-      marks.add(new Mark(blob.first(), Mark.Kind.OPEN_BLOB, ""));
+      out.mark(blob.first(), Mark.Kind.OPEN_BLOB, "");
     }
     return blob.end();
   }
 
   private int comment(int line, String content) {
     if (content.length() > 1 && Shapes.isHeaderComment(content)) {
-      boolean ends = !content.contains("ommand: ") && !content.contains("done at");
-      marks.add(new Mark(line, ends ? Mark.Kind.START_OF_ENDING : Mark.Kind.START, ""));
+      boolean ends = Shapes.isEndPrintingComment(content);
+      out.mark(line, ends ? Mark.Kind.START_OF_ENDING : Mark.Kind.START, "");
     }
     return put(line, LineKind.COMMENT);
   }
 
   private int statement(int line, String content) {
-    kinds[line] = LineKind.STATEMENT;
+    out.kind(line, LineKind.STATEMENT);
     saving = false;
+    base = base < 0 ? lines.indent(line) : base;
     switch (content.charAt(0)) {
       case 'e', 'E' -> {
-        if (content.equalsIgnoreCase("end") && lines.indent(line) == 0) {
-          marks.add(new Mark(line, Mark.Kind.END, ""));
+        if (content.equalsIgnoreCase("end") && lines.indent(line) <= base) {
+          out.mark(line, Mark.Kind.END, "");
           state = State.ENDED;
         }
       }
       case 'v', 'V' -> {
         if (Shapes.isVersion(content)) {
           boolean ends = Shapes.isEndPrintingVersion(content);
-          marks.add(new Mark(line, ends ? Mark.Kind.START_OF_ENDING : Mark.Kind.START, ""));
+          out.mark(line, ends ? Mark.Kind.START_OF_ENDING : Mark.Kind.START, "");
         }
       }
       case 'h', 'H', 's', 'S' -> {
-        if (lines.indent(line) == 0
+        if (lines.indent(line) <= base
             && content.indexOf(' ') > 0
             && source.mayStart(Context.TOP, EndUserCommand.word(content, 0))
             && source.read(Context.TOP, content).command() instanceof SwitchCommand.Hostname name) {
-          name.name().ifPresent(text -> marks.add(new Mark(line, Mark.Kind.HOSTNAME, text)));
+          name.name().ifPresent(text -> out.mark(line, Mark.Kind.HOSTNAME, text));
         }
       }
       default -> {}
@@ -277,16 +277,16 @@ final class LineScan {
 
   /** One dialect's dump: a fixed word, the name on a bare line, versions, {@code @}. */
   private int headerOfBareName(int line) {
-    marks.add(new Mark(line, Mark.Kind.START, ""));
-    kinds[line] = LineKind.NOISE;
+    out.mark(line, Mark.Kind.START, "");
+    out.kind(line, LineKind.NOISE);
     int at = line + 1;
-    if (at < kinds.length && !lines.isEmpty(at) && lines.content(at).indexOf(' ') < 0) {
-      name(at, lines.content(at));
-      marks.add(new Mark(at, Mark.Kind.HOSTNAME, lines.content(at)));
+    if (at < lines.count() && !lines.isEmpty(at) && lines.content(at).indexOf(' ') < 0) {
+      out.name(at, lines.content(at));
+      out.mark(at, Mark.Kind.HOSTNAME, lines.content(at));
       at++;
     }
-    while (at < kinds.length && !Shapes.isPortHeader(lines.content(at))) {
-      kinds[at] = LineKind.NOISE;
+    while (at < lines.count() && !Shapes.isPortHeader(lines.content(at))) {
+      out.kind(at, LineKind.NOISE);
       if (lines.content(at++).equals("@")) {
         break;
       }
@@ -296,7 +296,8 @@ final class LineScan {
 
   /** Says whether a line may be the rest of a statement that a log message cut in two. */
   private boolean isBelowLog(int line) {
-    return line > 0 && (kinds[line - 1] == LineKind.LOG || kinds[line - 1] == LineKind.GARBLED);
+    return line > 0
+        && (out.kind(line - 1) == LineKind.LOG || out.kind(line - 1) == LineKind.GARBLED);
   }
 
   private boolean isTable(int line, String content) {
@@ -304,7 +305,7 @@ final class LineScan {
       return true;
     }
     int below = line + 1;
-    return below < kinds.length
+    return below < lines.count()
         && !lines.isEmpty(below)
         && lines.indent(below) == 0
         && lines.content(below).charAt(0) == '-'
@@ -319,47 +320,5 @@ final class LineScan {
       }
     }
     return true;
-  }
-
-  /** Lets a line that is no statement name the switch. */
-  void name(int line, String name) {
-    kinds[line] = LineKind.NAME;
-    names.put(line, name);
-  }
-
-  /** The name of the switch on a line that is no statement. */
-  String name(int line) {
-    return names.getOrDefault(line, "");
-  }
-
-  /** What a line is. */
-  LineKind kind(int line) {
-    return kinds[line];
-  }
-
-  /** The lines. */
-  CleanLines lines() {
-    return lines;
-  }
-
-  /** The marks, in order of lines. */
-  List<Mark> marks() {
-    return marks;
-  }
-
-  /** The prompt of a line. */
-  Optional<Prompt> prompt(int line) {
-    return Optional.ofNullable(prompts.get(line));
-  }
-
-  /** A line's statement, its prompt cut off. */
-  String statement(int line) {
-    String content = lines.content(line);
-    return skips.isEmpty() ? content : content.substring(skips.getOrDefault(line, 0));
-  }
-
-  /** The 1-based column of a line's statement. */
-  int column(int line) {
-    return lines.column(line, skips.isEmpty() ? 0 : skips.getOrDefault(line, 0));
   }
 }

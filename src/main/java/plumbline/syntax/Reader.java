@@ -10,6 +10,7 @@ import plumbline.statement.Command;
 import plumbline.statement.Context;
 import plumbline.statement.Form;
 import plumbline.statement.Meaning;
+import plumbline.statement.PortCommand;
 import plumbline.statement.SwitchCommand;
 
 /** Asks the grammar about one line, as the cutter needs it: filtered, and what a header opens. */
@@ -86,6 +87,11 @@ final class Reader {
 
   static boolean isHarmless(Meaning meaning) {
     return meaning.command() instanceof Command.Harmless;
+  }
+
+  /** Says whether a reading inside a port tells something of the port. */
+  static boolean isPortFact(Meaning inner) {
+    return inner.command() instanceof PortCommand;
   }
 
   /** Says whether a top-level reading tells more of the switch than a block that is not read. */

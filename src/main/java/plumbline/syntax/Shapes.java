@@ -65,6 +65,14 @@ final class Shapes {
         || text.startsWith("current configuration:");
   }
 
+  /** Says whether such a comment is of the dialects whose dumps close with {@code end}. */
+  static boolean isEndPrintingComment(String content) {
+    String text = content.substring(1).stripLeading().toLowerCase(Locale.ROOT);
+    return text.startsWith("device: ")
+        || text.startsWith("last configuration change at ")
+        || text.startsWith("nvram config last updated at ");
+  }
+
   /** Says whether a line underlines the header of a table. */
   static boolean isTableRule(String content) {
     int marks = 0;

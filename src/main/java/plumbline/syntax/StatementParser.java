@@ -12,6 +12,7 @@ import org.antlr.v4.runtime.CommonTokenStream;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.atn.PredictionMode;
 import org.antlr.v4.runtime.misc.ParseCancellationException;
+import plumbline.port.PortNames;
 import plumbline.statement.Command;
 import plumbline.statement.Context;
 import plumbline.statement.Form;
@@ -191,6 +192,10 @@ public final class StatementParser implements StatementSource {
     }
     if (command instanceof Redundancy line && line.attribute() == Redundancy.Attribute.OTHER) {
       return Printer.print(new Meaning(form(expansion), line, ""));
+    }
+    if (command instanceof SwitchCommand.Interface header
+        && header.ports() instanceof PortNames.Reading.Ports) {
+      return expansion.source();
     }
     return Secrets.mask(expansion.source());
   }

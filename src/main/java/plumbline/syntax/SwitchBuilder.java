@@ -143,15 +143,16 @@ final class SwitchBuilder extends SwitchConfigParserBaseVisitor<Command> {
   @Override
   public Command visitPortHeader(PortHeaderContext line) {
     String names =
-        Secrets.mask(
-            Operands.source(line.word(0).getStart(), line.word(line.word().size() - 1).getStop()));
+        Operands.source(line.word(0).getStart(), line.word(line.word().size() - 1).getStop());
     String operand = Optional.ofNullable(line.RANGE()).map(r -> "range " + names).orElse(names);
     PortNames.Reading ports = PortNames.parse(USE.matcher(operand).replaceFirst(""));
     // The head of a table of ports begins like a block but holds no number.
     if (ports instanceof PortNames.Reading.NotAPort && !DIGIT.matcher(operand).find()) {
       operands.refuse();
     }
-    return new SwitchCommand.Interface(operand, ports);
+    // Port names may look like keys to a masker; what names ports holds no secret.
+    return new SwitchCommand.Interface(
+        ports instanceof PortNames.Reading.Ports ? operand : Secrets.mask(operand), ports);
   }
 
   @Override

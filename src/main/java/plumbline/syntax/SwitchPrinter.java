@@ -89,7 +89,7 @@ final class SwitchPrinter {
   private static String databaseVlans(SwitchCommand.DatabaseVlans line) {
     return "vlan "
         + line.vlans()
-        + (line.suspended() ? " state suspend" : "")
+        + (line.suspended() ? " state suspend" : " state active")
         + operand(line.name().map(name -> "name" + text(Optional.of(name))));
   }
 

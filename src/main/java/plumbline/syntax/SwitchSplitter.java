@@ -14,7 +14,7 @@ final class SwitchSplitter {
   /** Prompts of some releases show no more of a long name than this. */
   private static final int CUT_NAME = 10;
 
-  private final LineScan scan;
+  private final ScannedLines scan;
   private final List<Part> parts = new ArrayList<>();
   private int first;
   private Optional<String> named = Optional.empty();
@@ -22,7 +22,7 @@ final class SwitchSplitter {
   private int top = NONE;
   private boolean ended;
 
-  private SwitchSplitter(LineScan scan) {
+  private SwitchSplitter(ScannedLines scan) {
     this.scan = scan;
   }
 
@@ -37,7 +37,7 @@ final class SwitchSplitter {
   record Part(int first, int end, boolean named, Optional<String> host) {}
 
   /** The parts of a capture, at least one, that together are all its lines. */
-  static List<Part> split(LineScan scan) {
+  static List<Part> split(ScannedLines scan) {
     SwitchSplitter splitter = new SwitchSplitter(scan);
     for (Mark mark : scan.marks()) {
       splitter.take(mark);

@@ -18,12 +18,12 @@ final class TextFacts {
 
   private static final int MARGIN_PART = 50;
 
-  private final LineScan scan;
+  private final ScannedLines scan;
   private final Part part;
   private final List<Mark> marks;
   private final boolean flat;
 
-  TextFacts(LineScan scan, Part part) {
+  TextFacts(ScannedLines scan, Part part) {
     this.scan = scan;
     this.part = part;
     this.marks = new ArrayList<>();

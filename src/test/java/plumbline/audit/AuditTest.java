@@ -237,6 +237,86 @@ class AuditTest {
   }
 
   @Test
+  void a_script_is_silent_once_per_rule_and_its_lines_are_judged() {
+    AuditOutcome outcome =
+        RuleCaseRun.run(
+            DESIGN,
+            """
+            conf t
+            hostname north-sw1
+            interface GigabitEthernet1/0/1
+            switchport trunk native vlan 999
+            switchport trunk allowed vlan 220
+            switchport mode trunk
+            exit
+            interface range GigabitEthernet1/0/30 - 31
+            switchport mode access
+            switchport access vlan 231
+            end
+            wr
+            """);
+    assertThat(ids(outcome))
+        .contains(
+            "weakens tagged-vlan-missing/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0",
+            "breaks access-vlan-differs/north-sw1/GigabitEthernet1/0/30/desk",
+            "breaks access-vlan-differs/north-sw1/GigabitEthernet1/0/31/desk")
+        .contains("unverified port-absent/north-sw1//", "unverified fast-start-missing/north-sw1//")
+        .doesNotHaveDuplicates();
+    assertThat(outcome.findings())
+        .filteredOn(finding -> finding.severity() == Severity.UNVERIFIED)
+        .allMatch(finding -> finding.place().orElseThrow().port().isEmpty());
+  }
+
+  @Test
+  void a_header_that_names_no_clear_port_leaves_open_whether_others_are_absent() {
+    String lost = UPLINK.replace("interface GigabitEthernet1/0/1", "interface Tw1/0/1");
+    assertThat(audit(HEAD, lost, BUNDLE, MEMBERS, SHEET, END))
+        .containsExactly("unverified port-absent/north-sw1//");
+  }
+
+  @Test
+  void a_port_in_the_unused_native_vlan_is_one_finding_at_that_port() {
+    String intruder =
+        "interface GigabitEthernet1/0/5\n switchport access vlan 999\n switchport mode access\n";
+    assertThat(audit(HEAD, UPLINK, BUNDLE, MEMBERS, SHEET, intruder + "!\n", END))
+        .containsExactly("weakens native-vlan-in-use/north-sw1/GigabitEthernet1/0/5/");
+    assertThat(audit(HEAD, UPLINK, BUNDLE, MEMBERS, SHEET, intruder + " shutdown\n!\n", END))
+        .isEmpty();
+    assertThat(
+            audit(
+                HEAD,
+                UPLINK,
+                BUNDLE,
+                MEMBERS,
+                SHEET.replace(
+                    "0/30\n switchport access vlan 220", "0/30\n switchport access vlan 999"),
+                END))
+        .containsExactly("breaks access-vlan-differs/north-sw1/GigabitEthernet1/0/30/desk");
+  }
+
+  @Test
+  void an_address_in_the_unused_native_vlan_is_one_finding_at_its_interface() {
+    String address = "interface Vlan999\n ip address 192.0.2.9 255.255.255.0\n!\n";
+    assertThat(audit(HEAD, UPLINK, BUNDLE, MEMBERS, SHEET, address, END))
+        .containsExactly("weakens native-vlan-in-use/north-sw1/Vlan999/");
+  }
+
+  @Test
+  void a_global_default_that_stops_at_trunks_is_no_second_cause_beside_the_wrong_mode() {
+    String global = "spanning-tree portfast default\n!\n";
+    String sheet =
+        SHEET.replace(
+            "0/30\n switchport access vlan 220\n switchport mode access\n spanning-tree portfast\n",
+            "0/30\n switchport mode trunk\n");
+    assertThat(audit(HEAD, global, UPLINK, BUNDLE, MEMBERS, sheet, END))
+        .containsExactly("breaks mode-differs/north-sw1/GigabitEthernet1/0/30/desk");
+    assertThat(audit(HEAD, UPLINK, BUNDLE, MEMBERS, sheet, END))
+        .containsExactly(
+            "weakens fast-start-missing/north-sw1/GigabitEthernet1/0/30/desk",
+            "breaks mode-differs/north-sw1/GigabitEthernet1/0/30/desk");
+  }
+
+  @Test
   void silent_rules_are_left_out_and_what_they_explain_stays_explained() {
     String design = DESIGN + "rules: {silent: [mode-differs]}\n";
     String access = UPLINK.replace("mode trunk", "mode access").replace("vlan 220,231", "vlan 5");

@@ -109,7 +109,7 @@ class NorthDesignTest {
     assertThat(design.roles().get("desk-phone").value(RoleKeys.ACCESS).map(DesignVlan::name))
         .contains("office");
     // 5 spare, 11 phones, 3 host ports, the bundle, its 2 members, the way out, the edge router
-    assertThat(design.portsOf("north-sw1")).hasSize(25);
+    assertThat(design.portsOf("north-sw1")).hasSize(24);
     assertThat(design.portsOf("north-sw2")).hasSize(5);
   }
 

@@ -11,12 +11,15 @@ import plumbline.setting.Evidence;
 import plumbline.setting.Key;
 import plumbline.setting.Setting;
 import plumbline.statement.SwitchText;
-import plumbline.syntax.TextReader;
+import plumbline.syntax.ConfigReader;
+import plumbline.syntax.StatementParser;
 
 /** Effective settings of a config text, spelled as short strings for tests. */
 final class TestSwitch {
   /** Lines that make a text a whole campus dump whose VLAN list is known. */
   static final String CAMPUS = "version 15.2\nhostname sw1\nvtp mode transparent\n";
+
+  private static final ConfigReader READER = new ConfigReader(new StatementParser());
 
   private TestSwitch() {}
 
@@ -26,7 +29,7 @@ final class TestSwitch {
   }
 
   static SwitchSettings read(String text, Optional<Dialect> override) {
-    List<SwitchText> switches = TextReader.read(text);
+    List<SwitchText> switches = READER.read("sw1.cfg", "sw1", text);
     assertThat(switches).hasSize(1);
     return EffectiveSettings.of(switches.get(0), override);
   }

@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -30,7 +31,7 @@ class TaggedVlansTest {
     return Arbitraries.of(POOL);
   }
 
-  @Property(tries = 150)
+  @Property(tries = 150, edgeCases = EdgeCasesMode.NONE)
   void what_is_missing_and_what_is_extra_is_what_plain_sets_say(
       @ForAll("vlans") Set<Integer> allowed,
       @ForAll("vlans") Set<Integer> tagged,

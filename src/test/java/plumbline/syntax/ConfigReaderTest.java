@@ -456,6 +456,66 @@ class ConfigReaderTest {
   }
 
   @Test
+  void linesOfARedundancyGroupReachTheGroupWithoutIndentationToo() {
+    assertThat(
+            Shown.told(
+                one(
+                    "interface Vlan10\nhsrp 10\nip 192.0.2.9\npriority 110\nmtu 9000\nno shutdown\n")))
+        .isEqualTo(
+            """
+            1:1 TOP interface Vlan10
+            2:1 PORT hsrp 10
+            3:1 PORT hsrp 10 ip 192.0.2.9
+            4:1 PORT hsrp 10 priority 110
+            5:1 PORT mtu 9000
+            6:1 PORT no shutdown""");
+  }
+
+  @Test
+  void aWholeTextMayBeIndented() {
+    SwitchText text =
+        one(
+            """
+            version 15.2
+            hostname A
+            interface Gi1/0/1
+             switchport mode access
+            vlan 10
+            end
+            after it
+            """
+                .indent(4));
+
+    assertThat(Shown.told(text))
+        .isEqualTo(
+            """
+            1:5 TOP version ...
+            2:5 TOP hostname A
+            3:5 TOP interface Gi1/0/1
+            4:6 PORT switchport mode access
+            5:5 TOP vlan 10
+            6:5 TOP end""");
+    assertThat(text.truncation()).isEmpty();
+  }
+
+  @Test
+  void aBannerTypedAtAPromptHoldsNoStatement() {
+    assertThat(
+            Shown.told(
+                one(
+                    """
+                    a(config)#banner motd #
+                    Enter TEXT message.  End with the character '#'.
+                    vlan 10
+                    #
+                    a(config)#vlan 20
+                    """)))
+        .isEqualTo("5:11 TOP vlan 20");
+    assertThat(Shown.told(one("a(config)#banner motd @\nvlan 10\n@\na(config)#vlan 20\n")))
+        .isEqualTo("4:11 TOP vlan 20");
+  }
+
+  @Test
   void aFactBelowALineThatIsNotReadIsInDoubt() {
     assertThat(
             Shown.told(
