@@ -15,8 +15,8 @@ import java.util.regex.Pattern;
 public final class PortNames {
   private static final Pattern PART =
       Pattern.compile(
-          "\\s*(?<kind>[A-Za-z][A-Za-z-]*)?\\s*(?<numbers>[0-9]+(?:\\s?/\\s?[0-9]+)*)(?:\\.(?<sub>[0-9]+))?"
-              + "(?:\\s*-\\s*(?<lastkind>[A-Za-z][A-Za-z-]*)?\\s*(?<last>[0-9]+(?:/[0-9]+)*)(?:\\.(?<lastsub>[0-9]+))?)?\\s*");
+          "\\s*(?<kind>[A-Za-z][A-Za-z-]*)?\\s*(?<numbers>[0-9]+(?:\\s?/\\s?[0-9]+){0,7})(?:\\.(?<sub>[0-9]+))?"
+              + "(?:\\s*-\\s*(?<lastkind>[A-Za-z][A-Za-z-]*)?\\s*(?<last>[0-9]+(?:/[0-9]+){0,7})(?:\\.(?<lastsub>[0-9]+))?)?\\s*");
   private static final int MAX_RANGE = 4096;
 
   private PortNames() {}
