@@ -89,6 +89,11 @@ record Lines(
     return last;
   }
 
+  /** The same lines in a text whose silence is a default all the same, and why. */
+  Lines heard(Evidence why) {
+    return new Lines(statements, Optional.empty(), Optional.of(why), doubt, truncation);
+  }
+
   /** Whether the text is a pasted script. */
   boolean isScript() {
     return silence.filter(SwitchTexts.SCRIPT::equals).isPresent();
