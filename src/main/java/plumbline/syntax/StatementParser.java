@@ -20,6 +20,7 @@ import plumbline.statement.Meaning;
 import plumbline.statement.PortCommand;
 import plumbline.statement.PortCommand.Redundancy;
 import plumbline.statement.SwitchCommand;
+import plumbline.text.HiddenText;
 import plumbline.text.Secrets;
 
 /**
@@ -71,10 +72,10 @@ public final class StatementParser implements StatementSource {
     }
     Expander.Expansion expansion = expander.expand(context, statement);
     if (statement.length() > LONGEST_STATEMENT) {
-      return unknown(expansion);
+      return unknown(expansion, statement);
     }
     Optional<Meaning> named = expansion.fits() ? named(context, expansion) : Optional.empty();
-    return named.orElseGet(() -> share(context, text, parse(context, expansion)));
+    return named.orElseGet(() -> share(context, text, parse(context, expansion, statement)));
   }
 
   private Meaning share(Context context, String text, Meaning meaning) {
@@ -104,7 +105,8 @@ public final class StatementParser implements StatementSource {
   }
 
   private Meaning model(Context context, String keyword) {
-    return parse(context, expander.expand(context, keyword + STAND_IN));
+    String statement = keyword + STAND_IN;
+    return parse(context, expander.expand(context, statement), statement);
   }
 
   private static Optional<Command> withText(Command model, Optional<String> text) {
@@ -137,6 +139,15 @@ public final class StatementParser implements StatementSource {
     return !word.isEmpty() && allKeywords.start(context).begins(word);
   }
 
+  @Override
+  public boolean isAbbreviated(Context context, String text) {
+    if (context == Context.OTHER) {
+      return false;
+    }
+    Expander.Expansion expansion = expander.expand(context, Expander.clean(text));
+    return !expansion.text().equalsIgnoreCase(expansion.source());
+  }
+
   /**
    * The canonical text of a meaning, keywords in full: reading it again in the same context gives
    * an equal form and command.
@@ -145,11 +156,11 @@ public final class StatementParser implements StatementSource {
     return Printer.print(meaning);
   }
 
-  private static Meaning parse(Context context, Expander.Expansion expansion) {
+  private static Meaning parse(Context context, Expander.Expansion expansion, String statement) {
     return tree(context, expansion)
         .flatMap(StatementBuilder::build)
         .map(built -> new Meaning(built.form(), built.command(), quote(built.command(), expansion)))
-        .orElseGet(() -> unknown(expansion));
+        .orElseGet(() -> unknown(expansion, statement));
   }
 
   /** Inside a block that nobody reads, only its end is of interest. */
@@ -166,11 +177,12 @@ public final class StatementParser implements StatementSource {
     return new Meaning(Form.SET, new Command.Harmless(lower), lower);
   }
 
-  private static Meaning unknown(Expander.Expansion expansion) {
+  private static Meaning unknown(Expander.Expansion expansion, String statement) {
     String firstWord = Secrets.mask(expansion.firstWord());
     return new Meaning(
         form(expansion),
-        new Command.Unknown(firstWord, expansion.keywords()),
+        new Command.Unknown(
+            firstWord, expansion.keywords(), expansion.candidates(), HiddenText.of(statement)),
         (form(expansion).prefix() + firstWord).strip());
   }
 
