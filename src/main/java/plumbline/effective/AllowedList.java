@@ -68,7 +68,7 @@ record AllowedList(
         && Matter.ALLOWED.doubtedBy(unknown.understood())) {
       return open("line " + statement.line() + " is not understood", statement);
     }
-    if (command instanceof PortCommand.Unmodelled) {
+    if (command instanceof PortCommand.Unmodelled line && SwitchingLines.mayReachTrunks(line)) {
       return open("line " + statement.line() + " is not modelled", statement);
     }
     if (!(command instanceof Allowed allowed)) {

@@ -19,6 +19,7 @@ enum Matter {
       "switchport",
       "switchport trunk",
       "switchport trunk native *",
+      "switchport pvid *",
       "vlan",
       "vlan trunk",
       "vlan trunk native *"),

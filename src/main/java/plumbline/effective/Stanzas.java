@@ -21,6 +21,9 @@ import plumbline.statement.SwitchText;
  * interface} and {@code no interface}; all others stay in one list.
  */
 final class Stanzas {
+  private static final Evidence ABOVE_PORTS =
+      new Evidence.Default("lines for all ports stand above the first port, which the text holds");
+
   private final SwitchText text;
   private final NavigableMap<PortName, Stanza> ports = new TreeMap<>();
   private final NavigableMap<PortName, Evidence.Line> removed = new TreeMap<>();
@@ -78,8 +81,8 @@ final class Stanzas {
   }
 
   private static boolean closes(Statement statement) {
-    if (statement.command() instanceof Command.Layout layout) {
-      return layout.kind() == Command.Layout.Kind.BANNER;
+    if (statement.command() instanceof Command.Layout) {
+      return isBanner(statement);
     }
     return statement.context() != Context.PORT
         || statement.command() instanceof Command.Exit
@@ -185,6 +188,48 @@ final class Stanzas {
             ? Optional.of(SwitchTexts.SCRIPT)
             : text.truncation().map(SwitchTexts::breaksOff);
     return new Lines(others, silence, Optional.empty(), Optional.empty(), text.truncation());
+  }
+
+  /**
+   * The same statements, read for what holds for all ports. A text that breaks off is silent on
+   * that where its dialect prints such lines above the first port and a port stands before the
+   * break.
+   */
+  Lines globals(Dialect dialect) {
+    return text.script() || !dialect.printsGlobalsFirst() || !breaksOffBelowPort()
+        ? others()
+        : others().heard(ABOVE_PORTS);
+  }
+
+  /** A text that ends with {@code end} lacks bytes somewhere before: that may be anywhere. */
+  private boolean breaksOffBelowPort() {
+    return text.truncation().isPresent()
+        && !lacksPartBeforeEnd()
+        && text.statements().stream()
+            .takeWhile(statement -> !isCutOff(statement.line()))
+            .anyMatch(Stanzas::opensCabledPort);
+  }
+
+  private boolean lacksPartBeforeEnd() {
+    return text.statements().stream()
+            .anyMatch(statement -> statement.command() instanceof Command.End)
+        && text.statements().stream()
+            .filter(statement -> isCutOff(statement.line()))
+            .findFirst()
+            .filter(Stanzas::isBanner)
+            .isEmpty();
+  }
+
+  private static boolean isBanner(Statement statement) {
+    return statement.command() instanceof Command.Layout layout
+        && layout.kind() == Command.Layout.Kind.BANNER;
+  }
+
+  private static boolean opensCabledPort(Statement statement) {
+    return statement.form() == Form.SET
+        && statement.command() instanceof SwitchCommand.Interface header
+        && header.ports() instanceof Reading.Ports named
+        && named.names().stream().anyMatch(ModeRule::bridges);
   }
 
   /** Virtual ports that the text removes for good, with the line that does. */

@@ -27,6 +27,12 @@ final class SwitchingLines {
     return lines.statements().stream().anyMatch(SwitchingLines::isOwn);
   }
 
+  /** Whether a line that is not modelled may change what a trunk carries. */
+  static boolean mayReachTrunks(PortCommand.Unmodelled line) {
+    return !line.keywords().startsWith("switchport access ")
+        && !line.keywords().startsWith("switchport voice ");
+  }
+
   private static boolean isOwn(Statement statement) {
     Command command = statement.command();
     return isVlanLine(command)

@@ -15,7 +15,8 @@ public final class Wording {
   private Wording() {}
 
   /**
-   * The text in double quotes, on one line, without control characters, cut after 40 characters.
+   * The text in double quotes, on one line, without control characters, cut after 40 characters,
+   * possible secrets masked: a config may have been given in the place of a design.
    */
   public static String quote(String text) {
     // Only the beginning is looked at: the text may be as long as a file.
@@ -25,13 +26,18 @@ public final class Wording {
         .map(c -> Character.isWhitespace(c) ? ' ' : c)
         .filter(Wording::isPrintable)
         .forEach(clean::appendCodePoint);
-    String line = clean.toString().replaceAll(" +", " ").strip();
+    String line = masked(clean.toString().replaceAll(" +", " ").strip());
     if (line.codePointCount(0, line.length()) > LONGEST_QUOTE) {
       line = line.substring(0, line.offsetByCodePoints(0, LONGEST_QUOTE - 3)) + "...";
     } else if (head.length() < text.length()) {
       line += "...";
     }
     return '"' + line.replace('"', '\'') + '"';
+  }
+
+  /** Digits alone stay: a number out of range may be as long as a hash. */
+  private static String masked(String line) {
+    return line.chars().allMatch(c -> c >= '0' && c <= '9') ? line : Secrets.mask(line);
   }
 
   /** Up to five words, quoted, as {@code "a", "b" or "c"}; what is more is counted. */
