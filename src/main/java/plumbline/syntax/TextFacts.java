@@ -219,9 +219,9 @@ final class TextFacts {
   /** Says whether no statement but the last has an abbreviated keyword: nobody typed this text. */
   private boolean isElsewhereInFull(List<Statement> statements) {
     for (Statement statement : statements.subList(0, statements.size() - 1)) {
-      int line = statement.line() - 1;
-      if (scan.kind(line) == LineKind.STATEMENT
-          && source.isAbbreviated(statement.context(), scan.statement(line))) {
+      // A line of a redundancy group has its meaning with the group's header before it.
+      String quote = statement.meaning().quote();
+      if (!quote.isEmpty() && source.isAbbreviated(statement.context(), quote)) {
         return false;
       }
     }

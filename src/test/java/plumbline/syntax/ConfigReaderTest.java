@@ -1123,6 +1123,7 @@ class ConfigReaderTest {
         .contains(new Truncation(2, "the text stops inside a statement"));
     assertThat(cut(config + "  swit"))
         .contains(new Truncation(2, "the text stops inside a statement"));
+    assertThat(cut(config + "  hsrp 1\n    priority 120\n  switchport mode tr")).isPresent();
     assertThat(cut(config + "  switchport mode tr\n")).isEmpty();
     assertThat(cut(config + "  switchport mode trunk")).isEmpty();
     assertThat(cut(config + "  sw mode tr")).isEmpty();
