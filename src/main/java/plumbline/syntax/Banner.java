@@ -76,17 +76,32 @@ final class Banner {
   }
 
   private static int closing(CleanLines lines, int line, String delimiter) {
+    boolean likeConfig = false;
     for (int at = line + 1; at < lines.count(); at++) {
       String content = lines.content(at);
-      if (endsSearch(lines, at, content)) {
+      if (opensBanner(content)) {
         return NEVER;
       }
+      likeConfig |= endsSearch(lines, at, content);
       // A switch that asks for the text names the delimiter itself.
       if (content.contains(delimiter) && !Shapes.startsWith(content, "Enter TEXT message")) {
-        return at;
+        return likeConfig && !standsAlone(content, delimiter) ? NEVER : at;
       }
     }
     return NEVER;
+  }
+
+  /**
+   * Says whether a line is the delimiter and nothing else: a banner may quote config, and is still
+   * closed by such a line. A sign that also begins comments proves nothing.
+   */
+  private static boolean standsAlone(String content, String delimiter) {
+    return content.equals(delimiter) && !delimiter.equals("#") && !delimiter.equals("!");
+  }
+
+  private static boolean opensBanner(String content) {
+    return EndUserCommand.word(content, 0).equals("banner")
+        && KINDS.contains(EndUserCommand.word(content, 1));
   }
 
   private static int wordLine(CleanLines lines, int line, String word) {
@@ -120,9 +135,7 @@ final class Banner {
             && !number.isEmpty()
             && Character.isDigit(number.charAt(0));
       }
-      case 'b', 'B' ->
-          EndUserCommand.word(content, 0).equals("banner")
-              && KINDS.contains(EndUserCommand.word(content, 1));
+      case 'b', 'B' -> opensBanner(content);
       case 'v', 'V' -> Shapes.isVersion(content);
       default -> false;
     };

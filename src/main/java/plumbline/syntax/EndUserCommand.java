@@ -93,7 +93,9 @@ enum EndUserCommand {
 
   /** Says whether a line is a command that shows something; no statement begins so. */
   static boolean isShow(String line) {
-    return isPrefix(word(line, 0), "show", 2) && !word(line, 1).isEmpty();
+    return Shapes.startsWith(line, "sh")
+        && isPrefix(word(line, 0), "show", 2)
+        && !word(line, 1).isEmpty();
   }
 
   private static boolean isConfig(String object) {

@@ -135,6 +135,9 @@ final class Reader {
 
   /** The first two words of a line that opens a redundancy group inside a port. */
   static Optional<String> groupHeader(String text) {
+    if ("hvgHVG".indexOf(text.charAt(0)) < 0) {
+      return Optional.empty();
+    }
     String kind = EndUserCommand.word(text, 0);
     if (kind.isEmpty() || !GROUPS.contains(" " + kind + " ")) {
       return Optional.empty();

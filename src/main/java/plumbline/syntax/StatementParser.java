@@ -47,9 +47,13 @@ public final class StatementParser implements StatementSource {
   private final Expander expander = new Expander(allKeywords);
   private final Map<Context, Map<String, Meaning>> shared = new EnumMap<>(Context.class);
 
+  /** The meanings of first words, as spelled, that govern free text. */
+  private final Map<Context, Map<String, Meaning>> models = new EnumMap<>(Context.class);
+
   /** A parser without any statement read yet. */
   public StatementParser() {
     for (Context context : Context.values()) {
+      models.put(context, new ConcurrentHashMap<>());
       shared.put(context, new ConcurrentHashMap<>());
     }
   }
@@ -65,6 +69,10 @@ public final class StatementParser implements StatementSource {
     Meaning known = shared.get(context).get(text);
     if (known != null) {
       return known;
+    }
+    Optional<Meaning> freeText = withFreeText(context, text);
+    if (freeText.isPresent()) {
+      return freeText.get();
     }
     String statement = Expander.clean(text);
     if (context == Context.OTHER) {
@@ -87,6 +95,35 @@ public final class StatementParser implements StatementSource {
   }
 
   /**
+   * The meaning of a line whose first word, spelled so before, governs free text: such lines make
+   * up most of what is not shared.
+   */
+  private Optional<Meaning> withFreeText(Context context, String text) {
+    int blank = text.indexOf(' ');
+    if (blank <= 0 || text.charAt(text.length() - 1) == '>') {
+      return Optional.empty();
+    }
+    String word = text.substring(0, blank);
+    Meaning model = models.get(context).get(word);
+    if (model == null || text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0) {
+      return Optional.empty();
+    }
+    String rest = text.substring(blank + 1).strip();
+    return rest.isEmpty() || rest.equals("?")
+        ? Optional.empty()
+        : withText(model, word + " ", rest);
+  }
+
+  private static Optional<Meaning> withText(Meaning model, String before, String rest) {
+    String operand = Operands.unquote(rest);
+    String shown = Secrets.mask(operand);
+    // The keywords announce no secret, so that what is masked is masked with and without them.
+    String quote = before + (operand.equals(rest) ? shown : Secrets.mask(rest));
+    return withText(model.command(), Optional.of(shown))
+        .map(command -> new Meaning(model.form(), command, quote));
+  }
+
+  /**
    * The meaning of a keyword with free text behind it. Such texts are many and nearly all distinct:
    * the grammar sees the keyword with a stand-in once, and the text takes the stand-in's place.
    */
@@ -98,10 +135,13 @@ public final class StatementParser implements StatementSource {
     Meaning model =
         Optional.ofNullable(shared.get(context).get(keyword + STAND_IN))
             .orElseGet(() -> share(context, keyword + STAND_IN, model(context, keyword)));
-    Optional<String> text =
-        Optional.of(Secrets.mask(Operands.unquote(expansion.freeText().orElseThrow())));
-    String quote = Secrets.mask(expansion.source());
-    return withText(model.command(), text).map(c -> new Meaning(model.form(), c, quote));
+    String rest = expansion.freeText().orElseThrow();
+    String before = expansion.source().substring(0, expansion.source().length() - rest.length());
+    Optional<Meaning> meaning = withText(model, before, rest);
+    if (meaning.isPresent() && expansion.prefix().isEmpty()) {
+      models.get(context).putIfAbsent(before.stripTrailing(), model);
+    }
+    return meaning;
   }
 
   private Meaning model(Context context, String keyword) {

@@ -155,6 +155,26 @@ class ConfigReaderTest {
   // ------------------------------------------------------------------------- banners and blobs
 
   @Test
+  void aBannerMayQuoteConfigWhileItsDelimiterStandsAloneBelow() {
+    SwitchText text =
+        one(
+            """
+            hostname NORTH-SW1
+            banner motd ^C
+            Changes to
+            interface GigabitEthernet1/0/1
+             switchport mode trunk
+            need a ticket
+            ^C
+            vlan 12
+            """);
+
+    assertThat(Shown.all(text))
+        .isEqualTo("1:1 TOP hostname NORTH-SW1\n2-7:1 TOP (banner)\n8:1 TOP vlan 12");
+    assertThat(text.truncation()).isEmpty();
+  }
+
+  @Test
   void bannersOfAnyDelimiterHoldNoStatement() {
     SwitchText text =
         one(
