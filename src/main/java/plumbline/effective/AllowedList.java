@@ -64,8 +64,7 @@ record AllowedList(
 
   private AllowedList then(Statement statement, Lines lines, Dialect dialect) {
     Command command = statement.command();
-    if (command instanceof Command.Unknown unknown
-        && Matter.ALLOWED.doubtedBy(unknown.understood())) {
+    if (command instanceof Command.Unknown unknown && Matter.ALLOWED.doubtedBy(unknown)) {
       return open("line " + statement.line() + " is not understood", statement);
     }
     if (command instanceof PortCommand.Unmodelled line && SwitchingLines.mayReachTrunks(line)) {

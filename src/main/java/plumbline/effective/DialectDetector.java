@@ -95,7 +95,8 @@ final class DialectDetector {
         return new Detected(
             Dialect.DATA_CENTRE, "a VLAN list that names VLAN 1, line " + list.get().line());
       }
-      if (countsSlotsFromOne(text)) {
+      if (countsSlotsFromOne(text)
+          && text.statements().stream().noneMatch(DialectDetector::isNoDataCentreLine)) {
         return new Detected(
             Dialect.DATA_CENTRE, "ports called Ethernet throughout, in slots from 1 on");
       }
@@ -169,6 +170,18 @@ final class DialectDetector {
         && line.command() instanceof SwitchCommand.Vlans list
         && list.vlans().contains(VlanId.DEFAULT)
         && list.vlans().size() > 1;
+  }
+
+  /**
+   * Data-centre dumps say {@code port type} of edge ports and {@code port-channel} of bundles;
+   * leaf-spine dumps whose ports are all split in lanes write neither so.
+   */
+  private static boolean isNoDataCentreLine(Statement line) {
+    return (line.command() instanceof PortCommand.FastStart
+            && !PORT_TYPE.matcher(line.meaning().quote()).matches())
+        || (line.command() instanceof SwitchCommand.Interface header
+            && (header.operand().startsWith("Port-")
+                || opens(line, port -> port.kind() == PortKind.MANAGEMENT)));
   }
 
   /** Emulated campus switches call their ports so too, but count slots and ports from 0. */

@@ -52,7 +52,7 @@ record Lines(
       Statement statement, Matter matter, Class<C> type, Predicate<Statement> filter) {
     Command command = statement.command();
     if (command instanceof Command.Unknown unknown) {
-      return matter.doubtedBy(unknown.understood());
+      return matter.doubtedBy(unknown);
     }
     if (command instanceof PortCommand.Unmodelled line
         && matter.doubtedBy(List.of(line.keywords().split(" ", -1)))) {

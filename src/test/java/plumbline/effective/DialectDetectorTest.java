@@ -64,6 +64,15 @@ class DialectDetectorTest {
   }
 
   @Test
+  void ports_in_lanes_beside_lines_that_no_data_centre_dump_has_do_not_tell() {
+    String none = "campus: no line that only another dialect writes";
+    String lanes = stanza("Ethernet18/1", "switchport mode trunk");
+    assertThat(detected(stanza("Ethernet18/1", "spanning-tree portfast"))).isEqualTo(none);
+    assertThat(detected(stanza("Port-Channel10", "") + lanes)).isEqualTo(none);
+    assertThat(detected(lanes + stanza("Management1", ""))).isEqualTo(none);
+  }
+
+  @Test
   void a_script_that_names_ethernet_ports_does_not_tell_its_dialect() {
     String script = "configure terminal\ninterface Ethernet1/1\nswitchport mode trunk\nend\n";
     assertThat(read(script).dialect()).isEqualTo(Dialect.CAMPUS);

@@ -130,7 +130,10 @@ class GuardRuleTest {
     assertThat(show(filtered, Keys.BPDU_GUARD)).isEqualTo("without-effect");
     PortSettings garbled =
         TestSwitch.port(
-            TestSwitch.read(script + " spanning-tree bpdufltr enable\nend\n"), "Gi1/0/1");
+            TestSwitch.read(
+                "interface Gi1/0/1\nspanning-tree bpdufltr enable\n"
+                    + "spanning-tree bpduguard enable\nexit\n"),
+            "Gi1/0/1");
     assertThat(show(garbled, Keys.BPDU_GUARD)).startsWith("? a BPDU filter on the port");
   }
 }
