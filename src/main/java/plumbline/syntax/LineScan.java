@@ -39,6 +39,8 @@ final class LineScan {
   /** A config is being saved: what the switch then says looks like the top of a dump. */
   private boolean saving;
 
+  private boolean typedAtPrompts;
+
   private LineScan(CleanLines lines, StatementSource source) {
     this.lines = lines;
     this.source = source;
@@ -135,6 +137,7 @@ final class LineScan {
 
   private int typed(int line, String command) {
     state = State.SESSION;
+    typedAtPrompts = true;
     if (Shapes.startsWith(command, "do ")) {
       return atExecLevel(line, command.substring(3).stripLeading());
     }
@@ -211,7 +214,8 @@ final class LineScan {
     if (Lead.isEcho(content)) {
       return atExecLevel(line, content);
     }
-    if (state == State.SESSION && isUnknown(content)) {
+    // Where every statement is typed at a prompt, other lines are what the switch answers.
+    if (state == State.SESSION && typedAtPrompts && isUnknown(content)) {
       return put(line, LineKind.NOISE);
     }
     return statement(line, content);

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import plumbline.statement.Command;
+import plumbline.statement.Context;
 import plumbline.statement.SwitchText;
 import plumbline.statement.SwitchText.Truncation;
 
@@ -153,6 +155,24 @@ class ConfigReaderTest {
   }
 
   // ------------------------------------------------------------------------- banners and blobs
+
+  @Test
+  void anUnknownLineOfAPastedScriptIsAStatementAndNotAnAnswer() {
+    SwitchText text =
+        one(
+            """
+            conf t
+            interface gi1/0/1
+             switchport mode access
+             switchport acess vlan 3
+            """);
+
+    assertThat(text.statements().get(3).command())
+        .isInstanceOfSatisfying(
+            Command.Unknown.class,
+            unknown -> assertThat(unknown.understood()).containsExactly("switchport"));
+    assertThat(text.statements().get(3).context()).isEqualTo(Context.PORT);
+  }
 
   @Test
   void aBannerMayQuoteConfigWhileItsDelimiterStandsAloneBelow() {
