@@ -61,7 +61,11 @@ final class VlanNotCreated implements SwitchRule {
               device.settings().truncation().isPresent()
                   ? Undecided.Cause.CUT
                   : Undecided.Cause.VLAN_DATABASE,
-              database.why(),
+              "whether "
+                  + Words.vlans(device.design(), open)
+                  + (open.size() == 1 ? " exists" : " exist")
+                  + " here: "
+                  + database.why(),
               designed,
               device.listEvidence(),
               Optional.of(device.designed().at())));

@@ -288,8 +288,12 @@ class PortCauseTest {
         .containsExactly("weakens native-vlan-differs/sw1/GigabitEthernet1/0/1/uplink");
     String client =
         OWN.replace("transparent", "client").replace("231,", "") + PORT + TRUNK + FAST + END;
-    assertThat(ids(silent("vlan-database-unknown", client)))
-        .containsExactly("unverified vlan-not-created/sw1//");
+    AuditOutcome open = silent("vlan-database-unknown", client);
+    assertThat(ids(open)).containsExactly("unverified vlan-not-created/sw1//");
+    assertThat(open.findings().get(0).found())
+        .isEqualTo(
+            "cannot be told: whether voice-a (231) exists here: a server or client keeps its VLAN"
+                + " list outside the config");
   }
 
   private static AuditOutcome silent(String rule, String config) {
