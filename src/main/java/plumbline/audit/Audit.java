@@ -57,12 +57,12 @@ public final class Audit {
         config.designed().ifPresent(known -> ask(new SwitchCase(design, known, config.settings())));
       }
     }
-    // silent rules are judged like the others: what they explain must not come up under another
-    // name
+    // what a silent rule says must not keep another rule from being heard
     List<Finding> findings =
-        Judge.findings(spoken).stream()
-            .filter(finding -> !design.silentRules().contains(finding.rule()))
-            .toList();
+        Judge.findings(
+            spoken.stream()
+                .filter(one -> !design.silentRules().contains(one.rule().id()))
+                .toList());
     return new AuditOutcome(findings, counts(design), failures);
   }
 

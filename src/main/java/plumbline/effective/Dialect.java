@@ -159,7 +159,12 @@ public enum Dialect {
 
   /** A default that differs between the families of this dialect, and so stays open. */
   <T> Setting<T> differs(String what) {
-    return Setting.unknown("the default of " + what + " differs in the " + word + " dialect");
+    return Setting.unknown("the default of " + what + familiesDiffer());
+  }
+
+  /** How the reason for such a setting ends. */
+  String familiesDiffer() {
+    return " differs in the " + word + " dialect";
   }
 
   /** The name of one default as evidence. */

@@ -47,7 +47,8 @@ final class FastStartRule {
 
   private Setting<Effect> set(LastWord.Said<FastStart> last, Setting<PortMode> mode) {
     return switch (last.command().kind().orElse(FastStart.Kind.EDGE)) {
-      case NETWORK, NORMAL, DISABLE -> last.known(Effect.OFF);
+      case NETWORK -> last.known(Effect.OFF).because(List.of(PortSettings.NETWORK));
+      case NORMAL, DISABLE -> last.known(Effect.OFF);
       case EDGE_TRUNK -> onAnyBridgingPort(last.known(Effect.ON), mode);
       case EDGE -> {
         if (last.command().reachesTrunks()) {
@@ -82,6 +83,11 @@ final class FastStartRule {
   /** What the global default makes of a port: it reaches only ports that are not trunking. */
   private Setting<Effect> byDefault(Setting<PortMode> mode) {
     Setting<FastStart.Kind> global = globals.fastStart();
+    if (global.is(FastStart.Kind.NETWORK) && !mode.is(PortMode.ROUTED)) {
+      return Setting.<Effect>known(Effect.OFF)
+          .because(global.evidence())
+          .because(List.of(PortSettings.NETWORK));
+    }
     if (mode.is(PortMode.TRUNK) || mode.is(PortMode.ROUTED)) {
       Evidence fact =
           new Evidence.Default("the global fast-start default does not reach " + modeWords(mode));

@@ -30,6 +30,10 @@ public record PortSettings(
     Map<Key<?>, Setting<?>> settings,
     boolean hasSwitchingLine,
     List<UnknownLine> unknown) {
+  /** Stands behind the fast-start setting of a network port. */
+  static final Evidence NETWORK =
+      new Evidence.Default("a port of type network blocks while it hears no BPDUs");
+
   /** Copies the collections. */
   public PortSettings {
     settings = Map.copyOf(settings);
@@ -48,6 +52,11 @@ public record PortSettings(
       throw new IllegalArgumentException("no setting " + key + " on " + fullName);
     }
     return (Setting<T>) setting;
+  }
+
+  /** Whether a line makes it a port of type network, which blocks while it hears no BPDUs. */
+  public boolean isNetworkPort() {
+    return get(Keys.FAST_START).evidence().contains(NETWORK);
   }
 
   /** Whether frames of the VLAN cross this port. */

@@ -104,6 +104,11 @@ public record SwitchSettings(
     return setting.reason().filter(why -> why.contains(SwitchTexts.SCRIPT)).isPresent();
   }
 
+  /** Whether a setting is open because a default differs between the families of the dialect. */
+  public boolean isLeftToFamily(Setting<?> setting) {
+    return setting.reason().filter(why -> why.endsWith(dialect.familiesDiffer())).isPresent();
+  }
+
   /** Whether some port that is open carries the VLAN. */
   public Truth reachesPort(VlanId vlan) {
     Truth reaches = whyPortsMayBeMissing().isPresent() ? Truth.UNKNOWN : Truth.NO;

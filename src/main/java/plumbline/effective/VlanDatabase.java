@@ -18,7 +18,8 @@ import plumbline.vlan.VlanSet;
  * @param why the reason for that, a clause
  * @param evidence the lines behind that reason; may be empty
  * @param entries the VLANs that have a stanza, and VLAN 1
- * @param removed VLANs that a line removes: they do not exist, whatever is known of the others
+ * @param removed VLANs that a line removes, with that line: they do not exist, whatever is known of
+ *     the others
  * @param doubtful VLANs that only a line in doubt declares or removes
  */
 public record VlanDatabase(
@@ -26,17 +27,18 @@ public record VlanDatabase(
     String why,
     List<Evidence> evidence,
     SortedMap<VlanId, Entry> entries,
-    VlanSet removed,
+    SortedMap<VlanId, Evidence> removed,
     VlanSet doubtful) {
   /** Copies the entries. */
   public VlanDatabase {
     evidence = List.copyOf(evidence);
     entries = Collections.unmodifiableSortedMap(new TreeMap<>(entries));
+    removed = Collections.unmodifiableSortedMap(new TreeMap<>(removed));
   }
 
   /** A database of which no line removes a VLAN or leaves one in doubt. */
   public VlanDatabase(boolean known, String why, SortedMap<VlanId, Entry> entries) {
-    this(known, why, List.of(), entries, VlanSet.NONE, VlanSet.NONE);
+    this(known, why, List.of(), entries, new TreeMap<>(), VlanSet.NONE);
   }
 
   /**
@@ -59,7 +61,7 @@ public record VlanDatabase(
     if (doubtful.contains(vlan) || VlanSet.RESERVED.contains(vlan)) {
       return Truth.UNKNOWN;
     }
-    return known || removed.contains(vlan) ? Truth.NO : Truth.UNKNOWN;
+    return known || removed.containsKey(vlan) ? Truth.NO : Truth.UNKNOWN;
   }
 
   /** Whether the VLAN exists and is active. */
@@ -87,7 +89,12 @@ public record VlanDatabase(
     VlanSet inactive =
         VlanSet.of(entries.keySet().stream().filter(vlan -> isActive(vlan) == Truth.NO).toList());
     VlanSet others =
-        known ? doubtful : VlanSet.ALL.minus(removed).plus(doubtful).minus(VlanSet.RESERVED);
+        known
+            ? doubtful
+            : VlanSet.ALL
+                .minus(VlanSet.of(removed.keySet()))
+                .plus(doubtful)
+                .minus(VlanSet.RESERVED);
     return existing().plus(others).minus(inactive);
   }
 }

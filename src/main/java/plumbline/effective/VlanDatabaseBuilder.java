@@ -28,7 +28,7 @@ final class VlanDatabaseBuilder {
   private final Dialect dialect;
   private final NavigableMap<VlanId, Draft> drafts = new TreeMap<>();
   private final List<Evidence> garbled = new ArrayList<>();
-  private VlanSet removed = VlanSet.NONE;
+  private final NavigableMap<VlanId, Evidence> removed = new TreeMap<>();
   private VlanSet doubtful = VlanSet.NONE;
   private VlanSet open = VlanSet.NONE;
   private Optional<Evidence> firstStanza = Optional.empty();
@@ -174,10 +174,17 @@ final class VlanDatabaseBuilder {
           .ids()
           .forEach(
               id -> drafts.computeIfAbsent(new VlanId(id), key -> fresh(statement.evidence())));
-      removed = removed.minus(vlans);
+      vlans.ids().mapToObj(VlanId::new).forEach(removed::remove);
     } else {
-      vlans.ids().forEach(id -> drafts.remove(new VlanId(id)));
-      removed = removed.plus(vlans);
+      vlans.ids().mapToObj(VlanId::new).forEach(id -> remove(id, statement.evidence()));
+    }
+  }
+
+  /** VLAN 1 cannot be removed. */
+  private void remove(VlanId vlan, Evidence line) {
+    drafts.remove(vlan);
+    if (!vlan.equals(VlanId.DEFAULT)) {
+      removed.put(vlan, line);
     }
   }
 
@@ -234,7 +241,7 @@ final class VlanDatabaseBuilder {
         reason.why(),
         reason.evidence(),
         entries,
-        removed.minus(VlanSet.of(1)),
+        removed,
         doubtful.minus(VlanSet.of(1)));
   }
 

@@ -1,6 +1,7 @@
 package plumbline.judge;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,12 +9,15 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import plumbline.finding.Finding;
 import plumbline.finding.Place;
+import plumbline.finding.Proof;
 import plumbline.finding.Severity;
+import plumbline.port.PortName;
 import plumbline.rules.Outcome.Candidate;
 import plumbline.rules.Outcome.Undecided;
 import plumbline.rules.Outcome.Undecided.Cause;
 import plumbline.rules.RuleInfo;
 import plumbline.rules.Subject;
+import plumbline.setting.Evidence;
 import plumbline.vlan.VlanSet;
 
 /** Gives what remains of a switch's outcomes as findings, and each gap in its text once. */
@@ -21,7 +25,15 @@ final class Gaps {
   private static final String NOT_COUNTED =
       "The text given does not decide this; it is not counted as conforming.";
 
+  private static final Comparator<PortName> PORTS =
+      Comparator.nullsFirst(Comparator.naturalOrder());
+
   private Gaps() {}
+
+  /** Lines in the order of the text, then defaults. */
+  private static int lineOf(Proof proof) {
+    return proof.evidence() instanceof Evidence.Line line ? line.line() : Integer.MAX_VALUE;
+  }
 
   /** The rule whose finding stands for all gaps of a cause, where it is given. */
   private static final Map<Cause, String> STANDS_FOR =
@@ -106,7 +118,11 @@ final class Gaps {
 
   /** One finding for all ports on which a text leaves open what one rule asks. */
   private static Finding merged(List<Spoken> of) {
-    List<Undecided> open = of.stream().map(one -> (Undecided) one.outcome()).toList();
+    List<Undecided> open =
+        of.stream()
+            .map(one -> (Undecided) one.outcome())
+            .sorted(Comparator.comparing(one -> one.subject().port().orElse(null), PORTS))
+            .toList();
     Undecided first = open.get(0);
     List<Place> ports =
         open.stream().flatMap(one -> one.subject().place().stream()).distinct().toList();
@@ -123,7 +139,11 @@ final class Gaps {
         designed.size() == 1 ? designed.get(0) : "what the roles of these ports say",
         "cannot be told on " + plural(ports.size(), "port") + ": " + why,
         NOT_COUNTED,
-        open.stream().flatMap(one -> one.proofs().stream()).distinct().toList(),
+        open.stream()
+            .flatMap(one -> one.proofs().stream())
+            .distinct()
+            .sorted(Comparator.comparingInt(Gaps::lineOf))
+            .toList(),
         first.design());
   }
 }

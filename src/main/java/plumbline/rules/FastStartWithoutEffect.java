@@ -29,7 +29,7 @@ final class FastStartWithoutEffect implements PortRule {
   public void check(PortCase port, Outcomes outcomes) {
     Optional<Wanted<Boolean>> wish =
         port.wish(RoleKeys.FAST_START).filter(wanted -> wanted.value());
-    if (wish.isEmpty() || !port.isSwitching() || port.settings().isEmpty()) {
+    if (wish.isEmpty() || !port.isSwitching() || !port.mayFastStart()) {
       return;
     }
     Setting<Effect> setting = port.get(Keys.FAST_START);
@@ -49,7 +49,7 @@ final class FastStartWithoutEffect implements PortRule {
                       + " although the config looks as if it did not.",
                   port.proofs(setting),
                   Optional.of(wish.get().at()))
-              .boundTo(port.port().role().value(RoleKeys.MODE).orElse(PortMode.TRUNK)));
+              .boundTo(port.wishedMode().map(Wanted::value).orElse(PortMode.TRUNK)));
     }
   }
 }

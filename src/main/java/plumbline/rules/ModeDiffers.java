@@ -1,7 +1,6 @@
 package plumbline.rules;
 
 import java.util.Optional;
-import plumbline.design.RoleKeys;
 import plumbline.design.Wanted;
 import plumbline.finding.Severity;
 import plumbline.rules.Outcome.Candidate;
@@ -26,7 +25,7 @@ final class ModeDiffers implements PortRule {
 
   @Override
   public void check(PortCase port, Outcomes outcomes) {
-    Optional<Wanted<PortMode>> wish = port.wish(RoleKeys.MODE);
+    Optional<Wanted<PortMode>> wish = port.wishedMode();
     if (wish.isEmpty() || !port.isSwitching() || port.settings().isEmpty()) {
       return;
     }

@@ -38,7 +38,7 @@ final class Occupants {
   static List<Occupant> of(SwitchCase device, DesignVlan vlan) {
     return Stream.concat(
             device.settings().ports().values().stream()
-                .filter(Occupants::bridges)
+                .filter(port -> bridges(device, port))
                 .flatMap(port -> port(device, port, vlan).stream()),
             device.settings().gateways().stream()
                 .filter(gateway -> gateway.vlan().equals(vlan.id()))
@@ -46,8 +46,13 @@ final class Occupants {
         .toList();
   }
 
-  private static boolean bridges(PortSettings port) {
-    return port.name().kind().isPhysical() || port.name().kind().isBundle();
+  /** A member of a bundle that has a stanza bridges nothing of its own: the bundle does. */
+  private static boolean bridges(SwitchCase device, PortSettings port) {
+    boolean joined =
+        device.settings().ports().keySet().stream()
+            .filter(name -> name.kind().isBundle())
+            .anyMatch(bundle -> SwitchCase.joins(port, bundle));
+    return (port.name().kind().isPhysical() || port.name().kind().isBundle()) && !joined;
   }
 
   private static Optional<Occupant> port(SwitchCase device, PortSettings port, DesignVlan vlan) {
@@ -95,12 +100,7 @@ final class Occupants {
   }
 
   private static Subject subject(SwitchCase device, PortName name, String fullName) {
-    String behind =
-        device.design().portsOf(device.designed().name()).stream()
-            .filter(port -> port.port().equals(name))
-            .findFirst()
-            .map(DesignPort::subject)
-            .orElse("");
+    String behind = device.designOf(name).map(DesignPort::subject).orElse("");
     return Subject.ofPort(device.designed().name(), fullName, name, behind);
   }
 }

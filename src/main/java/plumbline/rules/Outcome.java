@@ -228,7 +228,10 @@ public sealed interface Outcome {
       OWN,
       /** The port's mode is open, which decides it; the rules about modes report that. */
       MODE,
-      /** The text as a whole: a script, in which an absent line is no default, or a lost header. */
+      /**
+       * The text as a whole: a script, in which an absent line is no default, a lost header, or a
+       * default that differs between the families of the dialect.
+       */
       TEXT,
       /** The text is cut short. */
       CUT,

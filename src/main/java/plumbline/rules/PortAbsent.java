@@ -26,7 +26,8 @@ final class PortAbsent implements PortRule {
 
   @Override
   public void check(PortCase port, Outcomes outcomes) {
-    if (port.isSpare()) {
+    // a bundle that stands in its members' lines alone is as present as they are
+    if (port.isSpare() || port.fromMember()) {
       return;
     }
     if (port.settings().isPresent()) {

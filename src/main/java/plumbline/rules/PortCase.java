@@ -6,12 +6,16 @@ import java.util.Optional;
 import plumbline.design.Design;
 import plumbline.design.DesignPort;
 import plumbline.design.RoleKey;
+import plumbline.design.RoleKeys;
 import plumbline.design.Wanted;
 import plumbline.effective.PortSettings;
 import plumbline.finding.Proof;
+import plumbline.port.PortName;
 import plumbline.rules.Outcome.Undecided;
 import plumbline.setting.Evidence;
 import plumbline.setting.Key;
+import plumbline.setting.Keys;
+import plumbline.setting.PortMode;
 import plumbline.setting.Setting;
 import plumbline.yaml.Position;
 
@@ -20,9 +24,9 @@ import plumbline.yaml.Position;
  *
  * @param at the switch
  * @param port the port in the design
- * @param settings what the config says of it; for a bundle without a stanza what its first member
+ * @param settings what the config says of it; for a bundle without a stanza what one of its members
  *     says; empty where the text does not open it
- * @param fromMember whether the settings are those of a member
+ * @param fromMember whether the settings are those of a member, which is then the place of findings
  */
 public record PortCase(
     SwitchCase at, DesignPort port, Optional<PortSettings> settings, boolean fromMember) {
@@ -33,14 +37,19 @@ public record PortCase(
 
   /** The port with what is behind it. */
   public Subject subject() {
-    return Subject.ofPort(port.switchName(), fullName(), port.port(), port.subject());
+    String behind = (fromMember ? at.designOf(name()).orElse(port) : port).subject();
+    return Subject.ofPort(port.switchName(), fullName(), name(), behind);
+  }
+
+  private PortName name() {
+    return fromMember ? settings.orElseThrow().name() : port.port();
   }
 
   /** The port's name in the switch's dialect. */
   public String fullName() {
-    return settings.isPresent() && !fromMember
-        ? settings.get().fullName()
-        : at.settings().fullName(port.port());
+    return settings
+        .map(PortSettings::fullName)
+        .orElseGet(() -> at.settings().fullName(port.port()));
   }
 
   /** Whether rules about switching ask this port: a member is judged through its bundle. */
@@ -56,6 +65,48 @@ public record PortCase(
   /** What the role asks under a key. */
   public <T> Optional<Wanted<T>> wish(RoleKey<T> key) {
     return port.role().get(key);
+  }
+
+  /**
+   * The mode that the role asks for: by name, or because it names a VLAN that only this mode gives
+   * an effect: an access or voice VLAN an access port, a native VLAN or tagged VLANs a trunk. A
+   * role with keys of both kinds implies none.
+   */
+  public Optional<Wanted<PortMode>> wishedMode() {
+    Optional<Wanted<PortMode>> access =
+        implied(PortMode.ACCESS, List.of(RoleKeys.ACCESS, RoleKeys.VOICE));
+    Optional<Wanted<PortMode>> trunk =
+        implied(PortMode.TRUNK, List.of(RoleKeys.NATIVE, RoleKeys.TAGGED));
+    return wish(RoleKeys.MODE)
+        .or(
+            () ->
+                access.isPresent() && trunk.isPresent()
+                    ? Optional.empty()
+                    : access.or(() -> trunk));
+  }
+
+  /** The mode that the role asks for, where the port is in another one for certain. */
+  public Optional<PortMode> modeToRepair() {
+    Setting<PortMode> found = get(Keys.MODE);
+    boolean fixed = found.value().isPresent() && !found.is(PortMode.NEGOTIATED);
+    return wishedMode().map(Wanted::value).filter(wanted -> fixed && !found.is(wanted));
+  }
+
+  /**
+   * Whether spanning tree, and so fast-start, has a say here: the text opens the port, and it is
+   * not routed by design, nor where the design is silent on its mode.
+   */
+  public boolean mayFastStart() {
+    Optional<PortMode> wished = wishedMode().map(Wanted::value);
+    return settings.isPresent()
+        && wished.or(() -> get(Keys.MODE).value()).filter(PortMode.ROUTED::equals).isEmpty();
+  }
+
+  private Optional<Wanted<PortMode>> implied(PortMode mode, List<RoleKey<?>> keys) {
+    return keys.stream()
+        .<Wanted<?>>flatMap(key -> wish(key).stream())
+        .findFirst()
+        .map(wanted -> new Wanted<>(mode, wanted.at()));
   }
 
   /** Evidence of a setting; a default stands behind the line that opens the port. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import plumbline.design.Design;
 import plumbline.design.DesignPort;
 import plumbline.design.DesignSwitch;
@@ -30,32 +31,42 @@ public record SwitchCase(Design design, DesignSwitch designed, SwitchSettings se
     return Subject.ofSwitch(designed.name());
   }
 
-  /** The ports that the design covers here, spare ports too, in the order of their names. */
+  /**
+   * The ports that the design covers here, spare ports too, in the order of their names. A bundle
+   * without a stanza stands here once for each of its members, whose lines count in its place.
+   */
   public List<PortCase> ports() {
-    return design.portsOf(designed.name()).stream().map(this::port).toList();
+    return design.portsOf(designed.name()).stream().flatMap(this::cases).toList();
   }
 
-  /** The case of one covered port. */
-  public PortCase port(DesignPort port) {
+  private Stream<PortCase> cases(DesignPort port) {
     Optional<PortSettings> own = settings.port(port.port());
-    if (own.isPresent() || !port.port().kind().isBundle()) {
-      return new PortCase(this, port, own, false);
-    }
-    Optional<PortSettings> member = members(port.port()).stream().findFirst();
-    return new PortCase(this, port, member, member.isPresent());
+    List<PortSettings> members =
+        own.isEmpty() && port.port().kind().isBundle() ? members(port.port()) : List.of();
+    return members.isEmpty()
+        ? Stream.of(new PortCase(this, port, own, false))
+        : members.stream().map(member -> new PortCase(this, port, Optional.of(member), true));
+  }
+
+  /** The design's own case for a port, if it covers it. */
+  Optional<DesignPort> designOf(PortName name) {
+    return design.portsOf(designed.name()).stream()
+        .filter(port -> port.port().equals(name))
+        .findFirst();
   }
 
   /** The ports that join this bundle, in the order of their names. */
   public List<PortSettings> members(PortName bundle) {
-    return settings.ports().values().stream()
-        .filter(port -> !port.name().equals(bundle))
-        .filter(
-            port ->
-                port.get(Keys.BUNDLE)
-                    .value()
-                    .filter(joined -> joined.id() == bundle.lastNumber())
-                    .isPresent())
-        .toList();
+    return settings.ports().values().stream().filter(port -> joins(port, bundle)).toList();
+  }
+
+  /** Whether a port is a member of this bundle. */
+  static boolean joins(PortSettings port, PortName bundle) {
+    return !port.name().equals(bundle)
+        && port.get(Keys.BUNDLE)
+            .value()
+            .filter(joined -> joined.id() == bundle.lastNumber())
+            .isPresent();
   }
 
   /** The VLAN as reports name it: {@code voice-a (231)}, or {@code VLAN 300}. */
@@ -71,12 +82,21 @@ public record SwitchCase(Design design, DesignSwitch designed, SwitchSettings se
     return lines.isEmpty() ? absence(settings.vlans().why()) : proofs(lines);
   }
 
+  /** What kind of gap leaves open whether a VLAN exists that no port is designed to need. */
+  public Undecided.Cause listCause() {
+    if (settings.truncation().isPresent()) {
+      return Undecided.Cause.CUT;
+    }
+    return settings.script() ? Undecided.Cause.TEXT : Undecided.Cause.OWN;
+  }
+
   /** What kind of gap leaves a setting of this switch open. */
   public Undecided.Cause cause(Setting<?> setting) {
     if (settings.isCutOff(setting)) {
       return Undecided.Cause.CUT;
     }
-    return settings.isSilent(setting) ? Undecided.Cause.TEXT : Undecided.Cause.OWN;
+    boolean wide = settings.isSilent(setting) || settings.isLeftToFamily(setting);
+    return wide ? Undecided.Cause.TEXT : Undecided.Cause.OWN;
   }
 
   /** Evidence with this switch's file: lines in the order of the text, then defaults. */

@@ -7,9 +7,12 @@ import plumbline.design.Wanted;
 import plumbline.effective.VlanDatabase;
 import plumbline.finding.Severity;
 import plumbline.rules.Outcome.Candidate;
+import plumbline.rules.Outcome.Undecided;
 import plumbline.setting.Keys;
 import plumbline.setting.PortMode;
 import plumbline.setting.Setting;
+import plumbline.setting.Truth;
+import plumbline.vlan.VlanId;
 import plumbline.vlan.VlanSet;
 
 /** A trunk that lets more through than designed. */
@@ -43,7 +46,7 @@ final class TaggedVlanExtra implements PortRule {
     Trunk trunk = Trunk.of(port, allowed.value().get());
     VlanSet extra = trunk.extra(wanted, mayCarry);
     if (!extra.isEmpty()) {
-      outcomes.add(candidate(port, extra, wish.get(), allowed).boundTo(PortMode.TRUNK));
+      outcomes.add(found(port, extra, wish.get(), allowed));
     } else if (!trunk.perhapsExtra(wanted, mayCarry).isEmpty()) {
       outcomes.add(open(port, Trunk.openNative(port), wish.get()));
     } else {
@@ -59,10 +62,42 @@ final class TaggedVlanExtra implements PortRule {
     return "tagged " + Words.vlans(port.design(), wanted) + " and no other";
   }
 
-  private static Candidate candidate(
+  private static Outcome found(
       PortCase port, VlanSet extra, Wanted<VlanSet> wish, Setting<VlanSet> allowed) {
     VlanDatabase database = port.at().settings().vlans();
     VlanSet there = extra.and(reachable(port, database));
+    VlanSet perhaps =
+        VlanSet.of(
+            extra
+                .ids()
+                .mapToObj(VlanId::new)
+                .filter(vlan -> database.exists(vlan) == Truth.UNKNOWN)
+                .toList());
+    return (there.isEmpty() && !perhaps.isEmpty()
+        ? perhapsThere(port, perhaps, wish, allowed)
+        : candidate(port, extra, there, wish, allowed).boundTo(PortMode.TRUNK));
+  }
+
+  /** Allowed, undeclared, and the text does not tell whether the switch has it. */
+  private static Outcome perhapsThere(
+      PortCase port, VlanSet perhaps, Wanted<VlanSet> wish, Setting<VlanSet> allowed) {
+    String why =
+        Words.vlans(port.design(), perhaps)
+            + " allowed as well, which may exist here: "
+            + port.at().settings().vlans().why();
+    return Undecided.of(
+            port.subject(),
+            port.at().listCause(),
+            why,
+            designed(port, wish.value()),
+            port.proofs(allowed),
+            Optional.of(wish.at()))
+        .boundTo(PortMode.TRUNK);
+  }
+
+  private static Candidate candidate(
+      PortCase port, VlanSet extra, VlanSet there, Wanted<VlanSet> wish, Setting<VlanSet> allowed) {
+    VlanDatabase database = port.at().settings().vlans();
     VlanSet nowhere = extra.minus(there);
     String absent = database.known() ? " that do not exist here" : " of which the text shows none";
     String more = nowhere.isEmpty() ? "" : ", and " + nowhere.size() + absent;
@@ -77,7 +112,7 @@ final class TaggedVlanExtra implements PortRule {
             there.isEmpty() ? later(port) : consequence(port, there),
             port.proofs(allowed),
             Optional.of(wish.at()));
-    return there.isEmpty() ? found.about(nowhere).at(Severity.UNTIDY) : found.about(there);
+    return there.isEmpty() ? found.at(Severity.UNTIDY) : found.about(there);
   }
 
   private static String later(PortCase port) {

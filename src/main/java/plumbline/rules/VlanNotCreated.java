@@ -1,13 +1,16 @@
 package plumbline.rules;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import plumbline.design.DesignVlan;
 import plumbline.effective.VlanDatabase;
+import plumbline.finding.Proof;
 import plumbline.finding.Severity;
 import plumbline.rules.Outcome.Candidate;
 import plumbline.rules.Outcome.Undecided;
+import plumbline.setting.Evidence;
 import plumbline.setting.Truth;
 import plumbline.vlan.VlanId;
 import plumbline.vlan.VlanSet;
@@ -43,9 +46,9 @@ final class VlanNotCreated implements SwitchRule {
           Candidate.of(
                   device.subject(),
                   designed,
-                  Words.vlans(device.design(), missing) + " not created; " + database.why(),
+                  found(device, missing),
                   consequence(device, missing, needed),
-                  device.listEvidence(),
+                  evidence(device, missing),
                   device
                       .design()
                       .vlan(new VlanId(missing.ids().min().orElseThrow()))
@@ -58,13 +61,51 @@ final class VlanNotCreated implements SwitchRule {
               device.settings().truncation().isPresent()
                   ? Undecided.Cause.CUT
                   : Undecided.Cause.VLAN_DATABASE,
-              database.why(),
+              "whether "
+                  + Words.vlans(device.design(), open)
+                  + (open.size() == 1 ? " exists" : " exist")
+                  + " here: "
+                  + database.why(),
               designed,
               device.listEvidence(),
               Optional.of(device.designed().at())));
     } else {
       outcomes.conforms(device.subject());
     }
+  }
+
+  /** A line that removes a VLAN tells by itself; for the others it matters who keeps the list. */
+  private static String found(SwitchCase device, VlanSet missing) {
+    VlanSet removed = removed(device, missing);
+    VlanSet others = missing.minus(removed);
+    List<String> parts = new ArrayList<>();
+    if (!removed.isEmpty()) {
+      parts.add(Words.vlans(device.design(), removed) + " removed");
+    }
+    if (!others.isEmpty()) {
+      String why = device.settings().vlans().why();
+      parts.add(Words.vlans(device.design(), others) + " not created; " + why);
+    }
+    return String.join("; ", parts);
+  }
+
+  private static List<Proof> evidence(SwitchCase device, VlanSet missing) {
+    VlanSet removed = removed(device, missing);
+    VlanDatabase database = device.settings().vlans();
+    if (removed.isEmpty()) {
+      return device.listEvidence();
+    }
+    List<Evidence> lines =
+        new ArrayList<>(
+            removed.ids().mapToObj(VlanId::new).map(vlan -> database.removed().get(vlan)).toList());
+    if (!removed.equals(missing)) {
+      lines.addAll(database.evidence());
+    }
+    return device.proofs(lines);
+  }
+
+  private static VlanSet removed(SwitchCase device, VlanSet missing) {
+    return missing.and(VlanSet.of(device.settings().vlans().removed().keySet()));
   }
 
   private static VlanSet having(

@@ -97,7 +97,7 @@ final class Words {
       case HOST -> port.subject();
       case LINK -> "the " + port.subject();
       case MEMBER -> "a " + port.subject().replaceFirst("^member of ", "member of the ");
-      case SHEET -> "the " + port.role().name() + " port";
+      case SHEET -> "the " + port.role().name() + " device";
       case GATEWAY -> "the " + port.subject();
     };
   }
