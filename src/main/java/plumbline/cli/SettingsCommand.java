@@ -100,6 +100,7 @@ final class SettingsCommand implements Callable<Integer> {
       console.out().print(SettingsText.of(switches, colour.wanted(console)));
     }
     console.out().flush();
+    answer.skipped().forEach(console::complain);
     answer.unread().forEach(console::complain);
     int status = answer.unread().isEmpty() ? Status.DONE : Status.INCOMPLETE;
     return Math.max(written, answer.bug() ? Status.BUG : status);

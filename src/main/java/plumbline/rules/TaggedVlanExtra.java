@@ -1,6 +1,7 @@
 package plumbline.rules;
 
 import java.util.Optional;
+import java.util.Set;
 import plumbline.design.DesignVlan;
 import plumbline.design.RoleKeys;
 import plumbline.design.Wanted;
@@ -20,7 +21,8 @@ final class TaggedVlanExtra implements PortRule {
           Group.PORT,
           Severity.WEAKENS,
           "a trunk carries a VLAN that its role neither wants nor tolerates",
-          "V-206668 for VLAN 1; common practice");
+          "V-206668 for VLAN 1; common practice",
+          Set.of("tagged", "may-carry"));
 
   @Override
   public RuleInfo info() {
