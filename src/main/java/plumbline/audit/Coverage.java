@@ -113,14 +113,14 @@ final class Coverage {
             .sum(),
         "pair");
     gap(
-        "links, one end against the other",
+        "links.ends against each other",
         design.links().stream()
             .filter(link -> link.second().isPresent())
             .filter(link -> inScope(link.first()) || inScope(link.second().get()))
             .count(),
         "link");
     gap(
-        "links.members, as members of their bundle",
+        "links.members in their bundle",
         design.links().stream()
             .filter(
                 link -> inScope(link.first()) || link.second().filter(this::inScope).isPresent())

@@ -158,7 +158,7 @@ public final class Judge {
     return others.isEmpty()
         ? first
         : new Spoken(
-            first.rule(), cause.followedBy("Once that is repaired, this remains: " + others + "."));
+            first.rule(), cause.followedBy("When this is repaired, a further finding shows: " + others + "."));
   }
 
   private static boolean isCandidate(Spoken one, String rule) {

@@ -112,7 +112,7 @@ final class TextFooter {
         + (config.inDesign()
             ? Words.count(config.portsDesigned(), "port") + " in the design, "
             : "")
-        + Words.count(config.ports(), "port")
+        + (config.inDesign() ? config.ports() + "" : Words.count(config.ports(), "port"))
         + " in the config, "
         + config.dialect()
         + " dialect ("

@@ -104,9 +104,12 @@ public final class TextReport {
 
   /** Claims no more than what was checked. */
   private String conforming(String counts) {
-    String differs = counts.isEmpty() ? " differs from the design" : " counts as drift in this run";
-    String checked = result.notChecked().isEmpty() ? "nothing" : "nothing that was checked";
-    return checked + differs + counts + ".";
+    if (!counts.isEmpty()) {
+      return "nothing that counts as drift in this run" + counts + ".";
+    }
+    return result.notChecked().isEmpty()
+        ? "nothing differs from the design."
+        : "nothing that was checked differs from the design.";
   }
 
   private String unchecked() {

@@ -69,7 +69,7 @@ class TextReportTest {
             List.of());
     assertThat(TextReport.of(none, false))
         .startsWith("CONFORMS: no port was checked: the design covers none")
-        .contains("a.cfg: a, 214 lines, 0 ports in the design, 52 ports in the config");
+        .contains("a.cfg: a, 214 lines, 0 ports in the design, 52 in the config");
   }
 
   @Test
