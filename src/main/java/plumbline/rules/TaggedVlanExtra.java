@@ -67,7 +67,10 @@ final class TaggedVlanExtra implements PortRule {
     VlanSet there = extra.and(reachable(port, database));
     VlanSet nowhere = extra.minus(there);
     String absent = database.known() ? " that do not exist here" : " of which the text shows none";
-    String more = nowhere.isEmpty() ? "" : ", and " + Words.count(nowhere.size(), "number") + " of VLANs" + absent;
+    String more =
+        nowhere.isEmpty()
+            ? ""
+            : ", and " + Words.count(nowhere.size(), "number") + " of VLANs" + absent;
     Candidate found =
         Candidate.of(
             port.subject(),

@@ -134,6 +134,24 @@ class CoverageTest {
   }
 
   @Test
+  void the_manual_names_the_keys_of_roles_that_have_a_rule() throws IOException {
+    String manual = Files.readString(Path.of("docs/design.md")).replaceAll("\\s+", " ");
+    String sentence =
+        manual.replaceFirst(".*Rules of this version check (.*?)\\. The others may.*", "$1");
+    Set<String> named =
+        Stream.of(sentence.split("`", -1))
+            .filter(word -> word.matches("[a-z].*[a-z]") && !word.contains(" and"))
+            .filter(word -> !word.equals("and"))
+            .collect(Collectors.toSet());
+    Set<String> asked =
+        RuleCatalogue.ALL.stream()
+            .flatMap(rule -> rule.info().keys().stream())
+            .filter(key -> !key.equals("harmless") && !key.startsWith("vlans."))
+            .collect(Collectors.toSet());
+    assertThat(named).isEqualTo(asked);
+  }
+
+  @Test
   void a_catalogue_without_rules_leaves_every_key_of_every_role_unchecked() throws IOException {
     Design design = RuleCaseRun.design(Files.readString(Path.of("testdata/design/every-key.yaml")));
     Set<String> used =
