@@ -64,11 +64,10 @@ record AllowedList(
 
   private AllowedList then(Statement statement, Lines lines, Dialect dialect) {
     Command command = statement.command();
-    if (command instanceof Command.Unknown unknown
-        && Matter.ALLOWED.doubtedBy(unknown.understood())) {
+    if (command instanceof Command.Unknown unknown && Matter.ALLOWED.doubtedBy(unknown)) {
       return open("line " + statement.line() + " is not understood", statement);
     }
-    if (command instanceof PortCommand.Unmodelled) {
+    if (command instanceof PortCommand.Unmodelled line && SwitchingLines.mayReachTrunks(line)) {
       return open("line " + statement.line() + " is not modelled", statement);
     }
     if (!(command instanceof Allowed allowed)) {

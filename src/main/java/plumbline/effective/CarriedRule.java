@@ -1,6 +1,5 @@
 package plumbline.effective;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumbline.setting.Carried;
@@ -11,6 +10,7 @@ import plumbline.setting.Setting;
 import plumbline.setting.Truth;
 import plumbline.setting.VoiceVlan;
 import plumbline.statement.Context;
+import plumbline.statement.Form;
 import plumbline.statement.PortCommand;
 import plumbline.statement.Statement;
 import plumbline.vlan.VlanId;
@@ -61,9 +61,10 @@ final class CarriedRule {
     if (up == Truth.NO) {
       return new Setting.Known<>(Carried.exactly(VlanSet.NONE), upEvidence);
     }
-    if (port.lines().sets(PortCommand.Unmodelled.class) && !mode.is(PortMode.ROUTED)) {
-      return new Setting.Unknown<>(
-          "a line of the port is not modelled", unmodelledEvidence(port, mode));
+    List<Evidence> unmodelled = unmodelled(port);
+    if (!unmodelled.isEmpty() && !mode.is(PortMode.ROUTED)) {
+      return new Setting.Unknown<Carried>("a line of the port is not modelled", mode.evidence())
+          .because(unmodelled);
     }
     if (vlanSide.isPresent() && !mode.is(PortMode.ROUTED)) {
       return Setting.unknown("a VLAN stanza lists ports, which is not modelled", vlanSide.get());
@@ -87,12 +88,16 @@ final class CarriedRule {
     };
   }
 
-  private static List<Evidence> unmodelledEvidence(PortDraft port, Setting<PortMode> mode) {
-    List<Evidence> evidence = new ArrayList<>(mode.evidence());
-    port.lines().statements().stream()
-        .filter(statement -> statement.command() instanceof PortCommand.Unmodelled)
-        .forEach(statement -> evidence.add(statement.evidence()));
-    return evidence;
+  /** Lines that change what the port carries; those about one VLAN leave just that one open. */
+  private static List<Evidence> unmodelled(PortDraft port) {
+    return port.lines().statements().stream()
+        .filter(
+            statement ->
+                statement.form() == Form.SET
+                    && statement.command() instanceof PortCommand.Unmodelled line
+                    && SwitchingLines.mayReachTrunks(line))
+        .map(statement -> (Evidence) statement.evidence())
+        .toList();
   }
 
   private static Setting<Carried> known(Carried carried, Setting<PortMode> mode) {

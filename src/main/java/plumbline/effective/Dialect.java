@@ -124,6 +124,19 @@ public enum Dialect {
     return defaults;
   }
 
+  /**
+   * Whether a dump prints all lines that hold for every port above its first port. Where families
+   * differ it is taken not to.
+   */
+  boolean printsGlobalsFirst() {
+    return this != TWO_WORD;
+  }
+
+  /** Whether lines outside ports can say that ports are switched or shut without a line. */
+  boolean hasSystemDefaults() {
+    return this != CAMPUS;
+  }
+
   /** The word by which designs and reports name it. */
   public String word() {
     return word;

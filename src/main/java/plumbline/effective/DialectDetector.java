@@ -5,14 +5,17 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import plumbline.port.PortKind;
 import plumbline.port.PortName;
 import plumbline.port.PortNames.Reading;
 import plumbline.statement.Command;
+import plumbline.statement.Form;
 import plumbline.statement.PortCommand;
 import plumbline.statement.Statement;
 import plumbline.statement.SwitchCommand;
 import plumbline.statement.SwitchText;
+import plumbline.vlan.VlanId;
 
 /** Tells a text's dialect by what only one of them writes (common practice, no source). */
 final class DialectDetector {
@@ -85,6 +88,19 @@ final class DialectDetector {
     if (!text.script() && writesTwoWords(text)) {
       return new Detected(Dialect.TWO_WORD, "port names of two words throughout");
     }
+    if (!text.script() && namesNoSpeed(text)) {
+      Optional<Statement> list =
+          text.statements().stream().filter(DialectDetector::listsVlanOne).findFirst();
+      if (list.isPresent()) {
+        return new Detected(
+            Dialect.DATA_CENTRE, "a VLAN list that names VLAN 1, line " + list.get().line());
+      }
+      if (countsSlotsFromOne(text)
+          && text.statements().stream().noneMatch(DialectDetector::isNoDataCentreLine)) {
+        return new Detected(
+            Dialect.DATA_CENTRE, "ports called Ethernet throughout, in slots from 1 on");
+      }
+    }
     return new Detected(Dialect.CAMPUS, "no line that only another dialect writes");
   }
 
@@ -129,6 +145,51 @@ final class DialectDetector {
             .filter(line -> opens(line, port -> port.kind().isPhysical()))
             .toList();
     return !headers.isEmpty() && headers.stream().allMatch(DialectDetector::isTwoWords);
+  }
+
+  private static List<PortName> cabledPorts(SwitchText text) {
+    return text.statements().stream()
+        .map(Statement::command)
+        .flatMap(
+            command ->
+                command instanceof SwitchCommand.Interface header
+                        && header.ports() instanceof Reading.Ports named
+                    ? named.names().stream()
+                    : Stream.empty())
+        .filter(port -> port.kind().isPhysical() && port.kind() != PortKind.MANAGEMENT)
+        .toList();
+  }
+
+  private static boolean namesNoSpeed(SwitchText text) {
+    return cabledPorts(text).stream().allMatch(port -> port.kind() == PortKind.ETHERNET);
+  }
+
+  /** Other dumps leave VLAN 1 out of the list or give it a stanza of its own. */
+  private static boolean listsVlanOne(Statement line) {
+    return line.form() == Form.SET
+        && line.command() instanceof SwitchCommand.Vlans list
+        && list.vlans().contains(VlanId.DEFAULT)
+        && list.vlans().size() > 1;
+  }
+
+  /**
+   * Data-centre dumps say {@code port type} of edge ports and {@code port-channel} of bundles;
+   * leaf-spine dumps whose ports are all split in lanes write neither so.
+   */
+  private static boolean isNoDataCentreLine(Statement line) {
+    return (line.command() instanceof PortCommand.FastStart
+            && !PORT_TYPE.matcher(line.meaning().quote()).matches())
+        || (line.command() instanceof SwitchCommand.Interface header
+            && (header.operand().startsWith("Port-")
+                || opens(line, port -> port.kind() == PortKind.MANAGEMENT)));
+  }
+
+  /** Emulated campus switches call their ports so too, but count slots and ports from 0. */
+  private static boolean countsSlotsFromOne(SwitchText text) {
+    List<PortName> ports = cabledPorts(text);
+    return !ports.isEmpty()
+        && ports.stream()
+            .allMatch(port -> port.numbers().size() > 1 && !port.numbers().contains(0));
   }
 
   /** A kind in full, a blank and a number: an abbreviation is typed by hand, not printed. */

@@ -51,7 +51,7 @@ public final class EffectiveSettings {
             ports,
             stanzas.removed(),
             new GatewayBuilder(dialect).build(drafts),
-            SpanningTreeBuilder.build(others, dialect),
+            SpanningTreeBuilder.build(stanzas.globals(dialect), dialect),
             routing(others, dialect),
             stanzas.doubtfulHeaders(),
             stanzas.unknownElsewhere(),
@@ -62,8 +62,8 @@ public final class EffectiveSettings {
 
   private static SortedMap<PortName, PortDraft> drafts(Stanzas stanzas, Dialect dialect) {
     SortedMap<PortName, Lines> lines = stanzas.ports();
-    Globals globals = Globals.of(stanzas.others(), dialect);
-    ModeRule mode = new ModeRule(globals, stanzas.others(), lines);
+    Globals globals = Globals.of(stanzas.globals(dialect), dialect);
+    ModeRule mode = new ModeRule(globals, stanzas.globals(dialect), lines);
     ShutRule shut = new ShutRule(globals, lines);
     VlanRule vlan = new VlanRule(globals);
     FastStartRule fastStart = new FastStartRule(globals);

@@ -57,10 +57,19 @@ record Globals(
         mtu(lines, SwitchCommand.SystemMtu.Kind.ALL),
         mtu(lines, SwitchCommand.SystemMtu.Kind.JUMBO),
         mtu(lines, SwitchCommand.SystemMtu.Kind.ROUTING),
-        lines
+        systemDefaults(lines, dialect)
             .last(Matter.SWITCHED_DEFAULT, SwitchCommand.SwitchedDefault.class)
             .flag(Setting.absent()),
-        lines.last(Matter.SHUT_DEFAULT, SwitchCommand.ShutDefault.class).flag(Setting.absent()));
+        systemDefaults(lines, dialect)
+            .last(Matter.SHUT_DEFAULT, SwitchCommand.ShutDefault.class)
+            .flag(Setting.absent()));
+  }
+
+  /** A text that breaks off leaves nothing open that its dialect has no line for. */
+  private static Lines systemDefaults(Lines lines, Dialect dialect) {
+    return dialect.hasSystemDefaults() || lines.isScript()
+        ? lines
+        : lines.heard(dialect.because("no line for all ports switches or shuts them"));
   }
 
   private static Setting<FastStart.Kind> fastStart(Lines lines, Dialect dialect) {

@@ -131,7 +131,10 @@ final class GuardRule {
             () -> fallback);
   }
 
-  /** A guard that a filter on the port leaves without effect: no BPDU ever reaches it. */
+  /**
+   * A guard that a filter on the port leaves without effect: no BPDU ever reaches it. That a script
+   * says nothing of a filter is not held against a guard that it turns on.
+   */
   private Setting<Effect> armed(Setting<Effect> guard, Setting<Effect> filter, PortDraft port) {
     Setting<Effect> bridged = whereBridged(guard, port);
     if (!bridged.is(Effect.ON)) {
@@ -140,13 +143,19 @@ final class GuardRule {
     if (filter.is(Effect.ON)) {
       return bridged.map(on -> Effect.WITHOUT_EFFECT).because(filter.evidence());
     }
-    if (!filter.isDecided()) {
+    if (!filter.isDecided() && !isSilentOnFilter(port)) {
       return new Setting.Unknown<Effect>(
               "a BPDU filter on the port would disarm it: " + filter.reason().orElse(""),
               bridged.evidence())
           .because(filter.evidence());
     }
     return bridged;
+  }
+
+  private static boolean isSilentOnFilter(PortDraft port) {
+    return port.lines().last(Matter.BPDU_FILTER, PortCommand.BpduFilter.class)
+            instanceof LastWord.Open<PortCommand.BpduFilter> open
+        && open.silence();
   }
 
   private static Setting<Effect> whereBridged(Setting<Effect> guard, PortDraft port) {

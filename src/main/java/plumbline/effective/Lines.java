@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import plumbline.setting.Evidence;
 import plumbline.statement.Command;
 import plumbline.statement.Form;
+import plumbline.statement.PortCommand;
 import plumbline.statement.Statement;
 import plumbline.statement.SwitchText;
 
@@ -51,7 +52,11 @@ record Lines(
       Statement statement, Matter matter, Class<C> type, Predicate<Statement> filter) {
     Command command = statement.command();
     if (command instanceof Command.Unknown unknown) {
-      return matter.doubtedBy(unknown.understood());
+      return matter.doubtedBy(unknown);
+    }
+    if (command instanceof PortCommand.Unmodelled line
+        && matter.doubtedBy(List.of(line.keywords().split(" ", -1)))) {
+      return true;
     }
     return type.isInstance(command) && filter.test(statement);
   }
@@ -60,6 +65,9 @@ record Lines(
     List<Evidence> line = List.of(statement.evidence());
     if (statement.command() instanceof Command.Unknown) {
       return new LastWord.Open<>("line " + statement.line() + " is not understood", line, false);
+    }
+    if (statement.command() instanceof PortCommand.Unmodelled) {
+      return new LastWord.Open<>("line " + statement.line() + " is not modelled", line, false);
     }
     Optional<String> inDoubt = doubtOf(statement);
     if (inDoubt.isPresent()) {
@@ -87,6 +95,11 @@ record Lines(
       return new LastWord.Open<>(silence.get(), List.of(), true);
     }
     return last;
+  }
+
+  /** The same lines in a text whose silence is a default all the same, and why. */
+  Lines heard(Evidence why) {
+    return new Lines(statements, Optional.empty(), Optional.of(why), doubt, truncation);
   }
 
   /** Whether the text is a pasted script. */

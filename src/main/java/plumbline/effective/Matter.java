@@ -2,6 +2,7 @@ package plumbline.effective;
 
 import java.util.Arrays;
 import java.util.List;
+import plumbline.statement.Command;
 
 /**
  * A matter on which the lines of a port or of the switch have a last word, with the keywords whose
@@ -19,6 +20,7 @@ enum Matter {
       "switchport",
       "switchport trunk",
       "switchport trunk native *",
+      "switchport pvid *",
       "vlan",
       "vlan trunk",
       "vlan trunk native *"),
@@ -118,6 +120,13 @@ enum Matter {
 
   Matter(String... paths) {
     this.paths = Arrays.stream(paths).map(Path::of).toList();
+  }
+
+  /**
+   * Whether a garbled statement, in any meaning that it may have been meant to have, bears on it.
+   */
+  boolean doubtedBy(Command.Unknown unknown) {
+    return unknown.variants().stream().anyMatch(this::doubtedBy);
   }
 
   /** Whether a garbled statement, of which these leading keywords were understood, bears on it. */

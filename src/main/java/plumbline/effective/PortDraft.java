@@ -3,11 +3,13 @@ package plumbline.effective;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import plumbline.port.PortName;
 import plumbline.setting.Evidence;
 import plumbline.setting.Key;
 import plumbline.setting.Setting;
 import plumbline.statement.Command;
+import plumbline.statement.Statement;
 
 /** The settings of one port while they are being worked out. */
 final class PortDraft {
@@ -62,14 +64,14 @@ final class PortDraft {
   /** The finished settings. */
   PortSettings finish(Dialect dialect) {
     List<UnknownLine> unknown =
-        lines.statements().stream()
-            .filter(statement -> statement.command() instanceof Command.Unknown)
-            .map(
-                statement ->
-                    new UnknownLine(
-                        statement.line(), ((Command.Unknown) statement.command()).firstWord()))
-            .toList();
+        lines.statements().stream().flatMap(statement -> unknown(statement).stream()).toList();
     return new PortSettings(
         name, dialect.print(name), header, settings, SwitchingLines.anyFor(lines), unknown);
+  }
+
+  private static Optional<UnknownLine> unknown(Statement statement) {
+    return statement.command() instanceof Command.Unknown unknown
+        ? Optional.of(new UnknownLine(statement.line(), unknown.firstWord(), unknown.text()))
+        : Optional.empty();
   }
 }

@@ -50,8 +50,7 @@ final class RegionBuilder {
     if (command instanceof SwitchCommand.RegionBlock && statement.form() != Form.SET) {
       instances.clear();
     }
-    if (command instanceof Command.Unknown unknown
-        && Matter.REGION_INSTANCES.doubtedBy(unknown.understood())) {
+    if (command instanceof Command.Unknown unknown && Matter.REGION_INSTANCES.doubtedBy(unknown)) {
       doubt = Optional.of("line " + statement.line() + " is not understood");
     }
     if (command instanceof SwitchCommand.RegionInstance line) {

@@ -75,8 +75,7 @@ final class SpanningTreeBuilder {
 
   private void take(Statement statement) {
     Command command = statement.command();
-    if (command instanceof Command.Unknown unknown
-        && Matter.TREES.doubtedBy(unknown.understood())) {
+    if (command instanceof Command.Unknown unknown && Matter.TREES.doubtedBy(unknown)) {
       garbled("line " + statement.line() + " is not understood", statement);
     } else if (isAboutTrees(command) && lines.doubtOf(statement).isPresent()) {
       garbled(lines.doubtOf(statement).get(), statement);

@@ -6,7 +6,10 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import plumbline.port.PortName;
+import plumbline.port.PortNames;
 import plumbline.port.PortNames.Reading;
 import plumbline.setting.Evidence;
 import plumbline.statement.Command;
@@ -21,9 +24,16 @@ import plumbline.statement.SwitchText;
  * interface} and {@code no interface}; all others stay in one list.
  */
 final class Stanzas {
+  /** The number of different ambiguous words of one header that are followed up. */
+  private static final int MAX_WORDS = 2;
+
+  private static final Evidence ABOVE_PORTS =
+      new Evidence.Default("lines for all ports stand above the first port, which the text holds");
+
   private final SwitchText text;
   private final NavigableMap<PortName, Stanza> ports = new TreeMap<>();
   private final NavigableMap<PortName, Evidence.Line> removed = new TreeMap<>();
+  private final NavigableMap<PortName, String> doubts = new TreeMap<>();
   private final List<Statement> others = new ArrayList<>();
   private final List<Evidence.Line> doubtfulHeaders = new ArrayList<>();
   private List<Stanza> open = List.of();
@@ -78,8 +88,8 @@ final class Stanzas {
   }
 
   private static boolean closes(Statement statement) {
-    if (statement.command() instanceof Command.Layout layout) {
-      return layout.kind() == Command.Layout.Kind.BANNER;
+    if (statement.command() instanceof Command.Layout) {
+      return isBanner(statement);
     }
     return statement.context() != Context.PORT
         || statement.command() instanceof Command.Exit
@@ -108,14 +118,14 @@ final class Stanzas {
 
   /** A garbled header, or a port's line under a header that is lost. */
   private static boolean isAboutSomePort(Command.Unknown unknown) {
-    return !unknown.understood().isEmpty()
-        && (unknown.understood().get(0).equals("interface")
-            || unknown.understood().get(0).equals("switchport"));
+    return SwitchingLines.mayBegin(unknown, "interface")
+        || SwitchingLines.mayBegin(unknown, "switchport");
   }
 
   private void header(Statement statement, SwitchCommand.Interface header) {
     if (!(header.ports() instanceof Reading.Ports named)) {
       doubtfulHeaders.add(statement.evidence());
+      meanings(header.operand(), MAX_WORDS).forEach(name -> doubt(name, statement));
       return;
     }
     List<PortName> names = named.names().stream().distinct().toList();
@@ -126,8 +136,37 @@ final class Stanzas {
     }
   }
 
+  /** The ports that an ambiguous operand may name. */
+  private static Stream<PortName> meanings(String operand, int words) {
+    Reading reading = PortNames.parse(operand);
+    if (reading instanceof Reading.Ports named) {
+      return named.names().stream();
+    }
+    if (!(reading instanceof Reading.Ambiguous ambiguous) || words == 0) {
+      return Stream.empty();
+    }
+    Pattern word =
+        Pattern.compile(
+            "(?<![\\p{Alpha}-])" + Pattern.quote(ambiguous.word()) + "(?![\\p{Alpha}-])",
+            Pattern.CASE_INSENSITIVE);
+    return ambiguous.kinds().stream()
+        .flatMap(kind -> meanings(word.matcher(operand).replaceAll(kind), words - 1));
+  }
+
+  /** The lines under such a header, or their undoing, may be about a port of that name. */
+  private void doubt(PortName name, Statement header) {
+    String why = "the interface header in line " + header.line() + " may name this port";
+    if (header.form() == Form.SET) {
+      doubts.putIfAbsent(name, why);
+    }
+    Stanza stanza = ports.get(name);
+    if (stanza != null) {
+      stanza.doubt = stanza.doubt.or(() -> Optional.of(why));
+    }
+  }
+
   private Stanza reopened(PortName name, Statement statement) {
-    Stanza stanza = ports.computeIfAbsent(name, key -> opened(statement));
+    Stanza stanza = ports.computeIfAbsent(name, key -> opened(key, statement));
     Evidence.Line gone = removed.remove(name);
     if (gone != null && stanza.origin.isEmpty()) {
       stanza.origin = Optional.of(gone);
@@ -135,8 +174,9 @@ final class Stanzas {
     return stanza;
   }
 
-  private Stanza opened(Statement statement) {
+  private Stanza opened(PortName name, Statement statement) {
     Stanza stanza = new Stanza(statement.evidence());
+    stanza.doubt = Optional.ofNullable(doubts.get(name));
     if (isCutOff(statement.line())) {
       stanza.doubt = text.truncation().map(SwitchTexts::breaksOff);
     }
@@ -146,13 +186,13 @@ final class Stanzas {
   private void undo(PortName name, Statement statement) {
     boolean physical = name.kind().isPhysical() && name.sub().isEmpty();
     if (isCutOff(statement.line())) {
-      ports.computeIfAbsent(name, key -> opened(statement)).doubt =
+      ports.computeIfAbsent(name, key -> opened(key, statement)).doubt =
           text.truncation().map(SwitchTexts::breaksOff);
     } else if (statement.form() == Form.NO && !physical) {
       ports.remove(name);
       removed.put(name, statement.evidence());
     } else {
-      Stanza stanza = ports.computeIfAbsent(name, key -> opened(statement));
+      Stanza stanza = ports.computeIfAbsent(name, key -> opened(key, statement));
       stanza.statements.clear();
       stanza.origin = Optional.of(statement.evidence());
     }
@@ -185,6 +225,48 @@ final class Stanzas {
             ? Optional.of(SwitchTexts.SCRIPT)
             : text.truncation().map(SwitchTexts::breaksOff);
     return new Lines(others, silence, Optional.empty(), Optional.empty(), text.truncation());
+  }
+
+  /**
+   * The same statements, read for what holds for all ports. A text that breaks off is silent on
+   * that where its dialect prints such lines above the first port and a port stands before the
+   * break.
+   */
+  Lines globals(Dialect dialect) {
+    return text.script() || !dialect.printsGlobalsFirst() || !breaksOffBelowPort()
+        ? others()
+        : others().heard(ABOVE_PORTS);
+  }
+
+  /** A text that ends with {@code end} lacks bytes somewhere before: that may be anywhere. */
+  private boolean breaksOffBelowPort() {
+    return text.truncation().isPresent()
+        && !lacksPartBeforeEnd()
+        && text.statements().stream()
+            .takeWhile(statement -> !isCutOff(statement.line()))
+            .anyMatch(Stanzas::opensCabledPort);
+  }
+
+  private boolean lacksPartBeforeEnd() {
+    return text.statements().stream()
+            .anyMatch(statement -> statement.command() instanceof Command.End)
+        && text.statements().stream()
+            .filter(statement -> isCutOff(statement.line()))
+            .findFirst()
+            .filter(Stanzas::isBanner)
+            .isEmpty();
+  }
+
+  private static boolean isBanner(Statement statement) {
+    return statement.command() instanceof Command.Layout layout
+        && layout.kind() == Command.Layout.Kind.BANNER;
+  }
+
+  private static boolean opensCabledPort(Statement statement) {
+    return statement.form() == Form.SET
+        && statement.command() instanceof SwitchCommand.Interface header
+        && header.ports() instanceof Reading.Ports named
+        && named.names().stream().anyMatch(ModeRule::bridges);
   }
 
   /** Virtual ports that the text removes for good, with the line that does. */

@@ -27,13 +27,23 @@ final class SwitchingLines {
     return lines.statements().stream().anyMatch(SwitchingLines::isOwn);
   }
 
+  /** Whether a line that is not modelled may change what a trunk carries. */
+  static boolean mayReachTrunks(PortCommand.Unmodelled line) {
+    return !line.keywords().startsWith("switchport access ")
+        && !line.keywords().startsWith("switchport voice ");
+  }
+
   private static boolean isOwn(Statement statement) {
     Command command = statement.command();
     return isVlanLine(command)
         || (command instanceof PortCommand.Switched && statement.form() == Form.NO)
-        || (command instanceof Command.Unknown unknown
-            && !unknown.understood().isEmpty()
-            && unknown.understood().get(0).equals("switchport"));
+        || (command instanceof Command.Unknown unknown && mayBegin(unknown, "switchport"));
+  }
+
+  /** Whether an unknown statement begins with that keyword or may have been meant to. */
+  static boolean mayBegin(Command.Unknown unknown, String keyword) {
+    return unknown.variants().stream()
+        .anyMatch(words -> !words.isEmpty() && words.get(0).equals(keyword));
   }
 
   private static boolean isVlanLine(Command command) {

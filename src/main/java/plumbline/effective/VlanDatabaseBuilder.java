@@ -140,8 +140,8 @@ final class VlanDatabaseBuilder {
       open = VlanSet.NONE;
     }
     if (statement.context() == Context.VLAN
-        && unknown.understood().stream()
-            .anyMatch(word -> word.equals("state") || word.equals("shutdown"))) {
+        && unknown.variants().stream()
+            .anyMatch(words -> words.contains("state") || words.contains("shutdown"))) {
       each(
           open,
           draft ->
@@ -157,7 +157,7 @@ final class VlanDatabaseBuilder {
       String word = unknown.firstWord().toLowerCase(Locale.ROOT);
       return word.length() > 1 && "vlan".startsWith(word);
     }
-    return unknown.understood().equals(List.of("vlan"));
+    return unknown.variants().contains(List.of("vlan"));
   }
 
   private void declare(Statement statement, VlanSet vlans) {

@@ -13,10 +13,12 @@ import java.util.regex.Pattern;
  * {@code range f0/2-4, g0/1 - 2}, {@code Ethernet1/1, Ethernet1/2}, {@code 1/1/1-1/1/4}.
  */
 public final class PortNames {
+  /** Paths are bounded: matching repeats a group by recursion, which a long text would exhaust. */
   private static final Pattern PART =
       Pattern.compile(
           "\\s*(?<kind>[A-Za-z][A-Za-z-]*)?\\s*(?<numbers>[0-9]+(?:\\s?/\\s?[0-9]+){0,7})(?:\\.(?<sub>[0-9]+))?"
               + "(?:\\s*-\\s*(?<lastkind>[A-Za-z][A-Za-z-]*)?\\s*(?<last>[0-9]+(?:/[0-9]+){0,7})(?:\\.(?<lastsub>[0-9]+))?)?\\s*");
+
   private static final int MAX_RANGE = 4096;
 
   private PortNames() {}

@@ -2,13 +2,11 @@ package plumbline.rules;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import plumbline.effective.UnknownLine;
 import plumbline.finding.Severity;
@@ -34,8 +32,7 @@ final class StatementUnknown implements SwitchRule {
 
   @Override
   public void check(SwitchCase device, Outcomes outcomes) {
-    List<Pattern> harmless =
-        device.design().harmless().stream().map(StatementUnknown::firstWord).toList();
+    List<String> harmless = device.design().harmless();
     // a statement that the cut broke in two is the cut's doing
     int cut =
         device.settings().truncation().map(SwitchText.Truncation::line).orElse(Integer.MAX_VALUE);
@@ -46,8 +43,7 @@ final class StatementUnknown implements SwitchRule {
           port.settings().stream()
               .flatMap(settings -> settings.unknown().stream())
               .filter(line -> line.line() < cut)
-              .filter(
-                  line -> harmless.stream().noneMatch(p -> p.matcher(line.firstWord()).matches()))
+              .filter(line -> harmless.stream().noneMatch(line.text()::matches))
               .toList();
       unknown.forEach(line -> lines.put(line.line(), line.firstWord()));
       if (!unknown.isEmpty()) {
@@ -78,13 +74,5 @@ final class StatementUnknown implements SwitchRule {
     return lines.entrySet().stream()
         .map(line -> (Evidence) new Evidence.Line(line.getKey(), line.getValue()))
         .toList();
-  }
-
-  /** Of an unknown statement only the first word is kept, for secrets may follow it. */
-  private static Pattern firstWord(String glob) {
-    String word = glob.strip().split("\\s+", 2)[0].toLowerCase(Locale.ROOT);
-    return Pattern.compile(
-        Pattern.quote(word).replace("*", "\\E.*\\Q").replace("?", "\\E.\\Q"),
-        Pattern.CASE_INSENSITIVE);
   }
 }

@@ -1,6 +1,9 @@
 package plumbline.statement;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import plumbline.text.HiddenText;
 
 /**
  * What a statement names, without its {@link Form}: immutable, without place, shared by all equal
@@ -25,11 +28,38 @@ public sealed interface Command permits PortCommand, SwitchCommand, Command.Othe
    * @param understood the leading keywords that were recognised, in full, such as {@code
    *     [switchport, trunk]}: what they govern is in doubt. Empty for a statement of an unknown
    *     kind
+   * @param candidates the keywords, in full and sorted, of which the word behind those is an
+   *     abbreviation: at least two, or none where the word abbreviates nothing
+   * @param text the whole statement, which may hold a secret
    */
-  record Unknown(String firstWord, List<String> understood) implements Other {
+  record Unknown(
+      String firstWord, List<String> understood, List<String> candidates, HiddenText text)
+      implements Other {
     /** Copies the keywords. */
     public Unknown {
       understood = List.copyOf(understood);
+      candidates = List.copyOf(candidates);
+      Objects.requireNonNull(text);
+    }
+
+    /** A statement of which nothing more is known. */
+    public Unknown(String firstWord, List<String> understood) {
+      this(firstWord, understood, List.of(), HiddenText.NONE);
+    }
+
+    /**
+     * The beginnings that the statement may have been meant to have: what was understood, then the
+     * same with each candidate behind it. What any of them governs is in doubt.
+     */
+    public List<List<String>> variants() {
+      List<List<String>> variants = new ArrayList<>();
+      variants.add(understood);
+      for (String candidate : candidates) {
+        List<String> variant = new ArrayList<>(understood);
+        variant.add(candidate);
+        variants.add(List.copyOf(variant));
+      }
+      return List.copyOf(variants);
     }
   }
 

@@ -92,6 +92,11 @@ final class Block {
     commented = true;
   }
 
+  /** Says whether a comment closed it, as in dumps. */
+  boolean isSealed() {
+    return sealed;
+  }
+
   /** Says whether a comment stands below the header or below its last line. */
   boolean isCommented() {
     return commented;

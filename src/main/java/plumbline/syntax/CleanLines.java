@@ -31,28 +31,29 @@ final class CleanLines {
     this.begins = new int[lines.count()];
     this.ends = new int[lines.count()];
     this.indents = new int[lines.count()];
+    char[] chars = text.toCharArray();
     for (int line = 0; line < begins.length; line++) {
-      clean(line);
+      clean(line, chars);
     }
   }
 
-  private void clean(int line) {
+  private void clean(int line, char[] chars) {
     int start = lines.start(line);
     int end = lines.end(line);
     boolean plain = true;
     for (int at = start; at < end && plain; at++) {
-      char c = text.charAt(at);
+      char c = chars[at];
       plain = c == '\t' || c == '\u0003' || (c >= ' ' && c != '\u00A0' && c != '\u007F');
     }
     if (!plain) {
       settle(line, Terminal.show(text, start, end));
       return;
     }
-    while (end > start && isBlank(text.charAt(end - 1))) {
+    while (end > start && isBlank(chars[end - 1])) {
       end--;
     }
     int begin = start;
-    while (begin < end && isBlank(text.charAt(begin))) {
+    while (begin < end && isBlank(chars[begin])) {
       begin++;
     }
     if (begin < end && (text.charAt(end - 1) == '>' || PagerMark.length(text, begin, end) > 0)) {

@@ -50,7 +50,7 @@ public final class ConfigReader {
   }
 
   private SwitchText read(String file, String stem, ScannedLines scan, Part part) {
-    TextFacts facts = new TextFacts(scan, part);
+    TextFacts facts = new TextFacts(scan, part, source);
     Cutter.Cut cut = Cutter.cut(scan, part, new Reader(source), facts.flat());
     Lines lines = scan.lines().lines();
     return new SwitchText(

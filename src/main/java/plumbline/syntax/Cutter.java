@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import plumbline.statement.Command;
 import plumbline.statement.Context;
+import plumbline.statement.Form;
 import plumbline.statement.Meaning;
 import plumbline.statement.Statement;
 import plumbline.statement.SwitchCommand;
 import plumbline.syntax.SwitchSplitter.Part;
+import plumbline.text.Secrets;
 
 /**
  * Cuts the lines of one switch into statements and tells the block of each: by indentation, and by
@@ -18,6 +20,7 @@ final class Cutter {
   private final CleanLines lines;
   private final Reader reader;
   private final boolean flat;
+  private final int end;
   private final StatementList out;
   private Block block = Block.top();
   private Block left = Block.top();
@@ -25,11 +28,12 @@ final class Cutter {
   private int lastLine = -1;
   private boolean afterLog;
 
-  private Cutter(ScannedLines scan, Reader reader, boolean flat) {
+  private Cutter(ScannedLines scan, Part part, Reader reader, boolean flat) {
     this.scan = scan;
     this.lines = scan.lines();
     this.reader = reader;
     this.flat = flat;
+    this.end = part.end();
     this.out = new StatementList(lines.lines());
   }
 
@@ -44,7 +48,7 @@ final class Cutter {
 
   /** Cuts one part; {@code flat} where indentation tells nothing in it. */
   static Cut cut(ScannedLines scan, Part part, Reader reader, boolean flat) {
-    Cutter cutter = new Cutter(scan, reader, flat);
+    Cutter cutter = new Cutter(scan, part, reader, flat);
     for (int line = part.first(); line < part.end(); line++) {
       cutter.take(line);
     }
@@ -66,8 +70,8 @@ final class Cutter {
         block.comment(lines.indent(line));
         out.layout(kind.layout(), block.layoutContext(), line);
       }
-      case BLANK, BANNER, BLOB, NOISE, LOG ->
-          out.layout(kind.layout(), block.layoutContext(), line);
+      case BLANK, BANNER, BLOB, NOISE -> out.layout(kind.layout(), block.layoutContext(), line);
+      case LOG -> log(line);
     }
     if (kind != LineKind.BLANK) {
       afterLog = kind == LineKind.LOG || kind == LineKind.GARBLED;
@@ -264,14 +268,40 @@ final class Cutter {
     }
   }
 
+  /** A log message; one that took a header with it leaves lines that belong to no known block. */
+  private void log(int line) {
+    if (!block.isSealed() || !isDeeperBelow(line)) {
+      out.layout(LineKind.LOG.layout(), block.layoutContext(), line);
+      return;
+    }
+    String word = Secrets.mask(Reader.firstWord(scan.statement(line)));
+    Command lost = new Command.Unknown(word, List.of("interface"));
+    emit(new Meaning(Form.SET, lost, word), Context.TOP, line);
+    lastLine = line;
+    block = Block.unread("", block.indent(), line);
+  }
+
+  /** Says whether the next statement is deeper than the header of the block that was closed. */
+  private boolean isDeeperBelow(int line) {
+    int below = line + 1;
+    while (below < end
+        && (scan.kind(below) == LineKind.BLANK || scan.kind(below) == LineKind.LOG)) {
+      below++;
+    }
+    return below < end
+        && scan.kind(below) == LineKind.STATEMENT
+        && scan.prompt(below).isEmpty()
+        && !lines.unsureIndent(below)
+        && lines.indent(below) > block.indent();
+  }
+
   private void garbled(int line) {
     String text = scan.statement(line);
     Meaning top = reader.garbled(Context.TOP, text);
+    String word = EndUserCommand.word(text, 0);
     boolean header =
-        "interface"
-            .startsWith(
-                EndUserCommand.word(text, 0)
-                    .substring(0, Math.min(3, EndUserCommand.word(text, 0).length())));
+        "interface".startsWith(word.substring(0, Math.min(3, word.length())))
+            || Shapes.isVlanHeader(text);
     boolean beside =
         !block.isTop() && !flat && lines.indent(line) <= block.indent() && scan.column(line) == 1;
     if (block.isTop() || beside || header || Reader.isLostHeader(top)) {

@@ -50,6 +50,12 @@ enum EndUserCommand {
           "delete",
           "erase");
 
+  private static final List<String> PAGER_OFF =
+      List.of("no", "no-", "no-more", "nomore", "nopager");
+
+  private static final List<String> PICKING =
+      List.of("include", "exclude", "section", "count", "grep", "egrep", "head", "last", "tail");
+
   /** Says whether a text looks like a command of the exec level. */
   static boolean isOne(String command) {
     String first = word(command, 0);
@@ -87,7 +93,9 @@ enum EndUserCommand {
 
   /** Says whether a line is a command that shows something; no statement begins so. */
   static boolean isShow(String line) {
-    return isPrefix(word(line, 0), "show", 2) && !word(line, 1).isEmpty();
+    return Shapes.startsWith(line, "sh")
+        && isPrefix(word(line, 0), "show", 2)
+        && !word(line, 1).isEmpty();
   }
 
   private static boolean isConfig(String object) {
@@ -100,7 +108,18 @@ enum EndUserCommand {
     return rest.isEmpty()
         || rest.equals("all")
         || rest.equals("view")
-        || (rest.equals("|") && isPrefix(word(command, 3), "no-more", 2));
+        || (rest.equals("|") && PAGER_OFF.contains(word(command, 3)));
+  }
+
+  /**
+   * Says whether a command that shows a config has a filter that may leave all of it: {@code begin}
+   * or one that is not known to pick lines.
+   */
+  static boolean mayShowAll(String command) {
+    String filter = word(command, 3);
+    return word(command, 2).equals("|")
+        && !filter.isEmpty()
+        && PICKING.stream().noneMatch(word -> word.startsWith(filter));
   }
 
   private static boolean isPrefix(String word, String whole, int least) {

@@ -34,6 +34,8 @@ final class Expander {
    * @param prefix {@code no}, {@code default} or empty
    * @param firstWord the first word behind the prefix, as written; may be empty
    * @param keywords the keywords in full that lead the statement up to its first operand
+   * @param candidates the keywords, sorted, of which the word behind those is an abbreviation, if
+   *     several are
    * @param shown what the statement shows when every operand is left out that may be any word
    * @param freeText the free text that its only keyword governs
    * @param fits whether the grammar takes the whole text
@@ -44,6 +46,7 @@ final class Expander {
       String prefix,
       String firstWord,
       List<String> keywords,
+      List<String> candidates,
       String shown,
       Optional<String> freeText,
       boolean fits) {}
@@ -76,6 +79,7 @@ final class Expander {
     private final StringBuilder text = new StringBuilder();
     private final StringBuilder source = new StringBuilder();
     private final List<String> keywords = new ArrayList<>();
+    private List<String> candidates = List.of();
     private Keywords.Node node;
     private String prefix = "";
     private String firstWord = "";
@@ -113,6 +117,7 @@ final class Expander {
           prefix,
           firstWord,
           keywords,
+          candidates,
           open ? shown + OMISSION : shown.toString(),
           freeText,
           fits && node.canEnd());
@@ -120,7 +125,8 @@ final class Expander {
 
     /** Takes one word; the type of its last token, or the invalid type if it does not fit. */
     private int step(String word) {
-      int type = node.keyword(word.toLowerCase(Locale.ROOT));
+      String lower = word.toLowerCase(Locale.ROOT);
+      int type = node.keyword(lower);
       boolean first = text.isEmpty();
       if (first && (type == SwitchConfigLexer.NO || type == SwitchConfigLexer.DEFAULT)) {
         prefix = allKeywords.literal(type);
@@ -128,7 +134,7 @@ final class Expander {
         firstWord = word;
       }
       if (type == Token.INVALID_TYPE) {
-        return stepOperand(word);
+        return stepOperand(word, lower);
       }
       node = node.after(type);
       append(allKeywords.literal(type), word, open);
@@ -138,7 +144,7 @@ final class Expander {
       return type;
     }
 
-    private int stepOperand(String word) {
+    private int stepOperand(String word, String lower) {
       int last = Token.INVALID_TYPE;
       boolean named = true;
       SwitchConfigLexer lexer = new SwitchConfigLexer(CharStreams.fromString(word));
@@ -148,6 +154,7 @@ final class Expander {
           token = lexer.nextToken()) {
         last = token.getType();
         if (!node.takes(last)) {
+          candidates = leading ? node.candidates(lower) : List.of();
           return Token.INVALID_TYPE;
         }
         named &= node.names(last);

@@ -8,9 +8,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.atn.ATN;
@@ -201,6 +203,13 @@ final class Keywords {
     /** Says whether a word, in lower case, begins any keyword that can stand here. */
     boolean begins(String word) {
       return !beginningWith(common, word).isEmpty() || !beginningWith(rare, word).isEmpty();
+    }
+
+    /** The keywords, in full and sorted, that a word, in lower case, begins here, if several. */
+    List<String> candidates(String word) {
+      NavigableSet<String> candidates = new TreeSet<>(beginningWith(common, word).keySet());
+      candidates.addAll(beginningWith(rare, word).keySet());
+      return candidates.size() > 1 ? List.copyOf(candidates) : List.of();
     }
 
     /** Says whether a token of this type can stand here. */

@@ -30,7 +30,9 @@ final class Lead {
   /** Says whether a line is a command of the exec level whose prompt was not copied. */
   static boolean isEcho(String content) {
     return switch (content.charAt(0)) {
-      case 'c', 'C' -> EndUserCommand.of(content) == EndUserCommand.CONFIGURE;
+      case 'c', 'C' ->
+          Shapes.startsWith(content, "conf")
+              && EndUserCommand.of(content) == EndUserCommand.CONFIGURE;
       case 's', 'S' -> EndUserCommand.isShow(content);
       default -> false;
     };

@@ -24,6 +24,9 @@ final class LineScan {
     ENDED
   }
 
+  /** Text of the mark of a filtered config that may yet be whole. */
+  static final String MAY_BE_ALL = "may be all";
+
   private static final List<String> REFUSALS =
       List.of("% Invalid", "% Incomplete", "% Ambiguous", "% Unrecognized", "% Unknown");
 
@@ -121,7 +124,8 @@ final class LineScan {
         };
     switch (what) {
       case SHOW_CONFIG -> mark(line, Mark.Kind.WHOLE_ECHO, "");
-      case SHOW_PART -> mark(line, Mark.Kind.PART_ECHO, "");
+      case SHOW_PART ->
+          mark(line, Mark.Kind.PART_ECHO, EndUserCommand.mayShowAll(command) ? MAY_BE_ALL : "");
       case CONFIGURE -> mark(line, Mark.Kind.CONFIGURE, "");
       case VLAN_DATABASE -> out.kind(line, LineKind.STATEMENT);
       case OTHER -> out.kind(line, LineKind.NOISE);
@@ -165,7 +169,8 @@ final class LineScan {
     if (!LogLine.isWhole(content, log)) {
       return put(line, LineKind.GARBLED);
     }
-    int joined = LogLine.joinedText(content);
+    int header = LogLine.joinedHeader(content, log);
+    int joined = header >= 0 ? header : LogLine.joinedText(content);
     if (joined >= 0) {
       out.skip(line, joined);
       return put(line, LineKind.GARBLED);

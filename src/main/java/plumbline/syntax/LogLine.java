@@ -1,5 +1,6 @@
 package plumbline.syntax;
 
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -8,6 +9,7 @@ import java.util.Locale;
  */
 final class LogLine {
   private static final String MONTHS = "janfebmaraprmayjunjulaugsepoctnovdec";
+  private static final List<String> HEADER_WORDS = List.of("interface ", "vlan ");
   private static final String CONFIGURED = ": Configured from console";
 
   private LogLine() {}
@@ -79,5 +81,27 @@ final class LogLine {
       begin++;
     }
     return begin == line.length() || line.startsWith("by ", begin) ? -1 : begin;
+  }
+
+  /**
+   * Where a block's header begins that was joined to a whole message because a line end was lost;
+   * -1 where none was. A message may itself end in a port's name behind the word, so that only the
+   * one whose end is known can have a header behind a blank.
+   */
+  static int joinedHeader(String line, int mark) {
+    boolean known = line.indexOf(CONFIGURED, mark) >= 0;
+    for (String word : HEADER_WORDS) {
+      int at = line.lastIndexOf(word);
+      if (at > mark
+          && (known || !CleanLines.isBlank(line.charAt(at - 1)))
+          && isHeader(line.substring(at))) {
+        return at;
+      }
+    }
+    return -1;
+  }
+
+  private static boolean isHeader(String text) {
+    return Shapes.isPortHeader(text) || Shapes.isVlanHeader(text);
   }
 }

@@ -18,7 +18,7 @@ record Mark(int line, Kind kind, String text) {
     HOSTNAME,
     /** An echoed command that shows a whole config. */
     WHOLE_ECHO,
-    /** An echoed command that shows part of a config. */
+    /** An echoed command that shows part of a config; the text says whether it may be all. */
     PART_ECHO,
     /** A line that only a dump has near its top. */
     START,

@@ -1,5 +1,6 @@
 package plumbline.syntax;
 
+import java.util.List;
 import plumbline.statement.Command;
 import plumbline.statement.Meaning;
 import plumbline.statement.PortCommand;
@@ -38,6 +39,25 @@ final class Printer {
     }
     StringBuilder text = new StringBuilder(prefix).append(unknown.firstWord());
     unknown.understood().stream().skip(1).forEach(word -> text.append(' ').append(word));
-    return text.append(HOLE).toString();
+    if (unknown.candidates().isEmpty()) {
+      return text.append(HOLE).toString();
+    }
+    if (!unknown.understood().isEmpty()) {
+      text.append(' ').append(abbreviation(unknown.candidates()));
+    }
+    return text.toString();
+  }
+
+  /** The longest word that abbreviates all of several keywords and is none of them. */
+  private static String abbreviation(List<String> keywords) {
+    String first = keywords.get(0);
+    int length = first.length();
+    for (String keyword : keywords) {
+      while (!keyword.startsWith(first.substring(0, length))) {
+        length--;
+      }
+    }
+    String common = first.substring(0, length);
+    return keywords.contains(common) ? common.substring(0, length - 1) : common;
   }
 }

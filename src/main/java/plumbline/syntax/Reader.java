@@ -1,9 +1,6 @@
 package plumbline.syntax;
 
-import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import plumbline.port.PortNames;
 import plumbline.statement.Command;
@@ -13,35 +10,22 @@ import plumbline.statement.Meaning;
 import plumbline.statement.PortCommand;
 import plumbline.statement.SwitchCommand;
 
-/** Asks the grammar about one line, as the cutter needs it: filtered, and what a header opens. */
+/** Asks the grammar about one line, as the cutter needs it: what it says, and what it opens. */
 final class Reader {
   private static final String GROUPS = " hsrp vrrp glbp ";
 
   private final StatementSource source;
-  private final Map<Context, Map<String, Boolean>> starts = new EnumMap<>(Context.class);
 
   Reader(StatementSource source) {
     this.source = source;
-    for (Context context : Context.values()) {
-      starts.put(context, new HashMap<>());
-    }
-  }
-
-  private boolean mayStart(Context context, String word) {
-    return starts.get(context).computeIfAbsent(word, key -> source.mayStart(context, key));
   }
 
   /** The meaning of a line in a context; a comment behind the statement is left out. */
   Meaning read(Context context, String text) {
-    String word = firstWord(text);
-    if (!mayStart(context, word)) {
-      return source.read(context, word);
-    }
     Meaning meaning = source.read(context, text);
     int stop = isUnknown(meaning) ? trailingComment(text) : -1;
     if (stop > 0) {
-      Meaning shorter = source.read(context, text.substring(0, stop).stripTrailing());
-      return isUnknown(shorter) ? meaning : shorter;
+      return source.read(context, text.substring(0, stop).stripTrailing());
     }
     return meaning;
   }
@@ -151,6 +135,9 @@ final class Reader {
 
   /** The first two words of a line that opens a redundancy group inside a port. */
   static Optional<String> groupHeader(String text) {
+    if ("hvgHVG".indexOf(text.charAt(0)) < 0) {
+      return Optional.empty();
+    }
     String kind = EndUserCommand.word(text, 0);
     if (kind.isEmpty() || !GROUPS.contains(" " + kind + " ")) {
       return Optional.empty();

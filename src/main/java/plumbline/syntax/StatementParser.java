@@ -20,6 +20,7 @@ import plumbline.statement.Meaning;
 import plumbline.statement.PortCommand;
 import plumbline.statement.PortCommand.Redundancy;
 import plumbline.statement.SwitchCommand;
+import plumbline.text.HiddenText;
 import plumbline.text.Secrets;
 
 /**
@@ -46,9 +47,13 @@ public final class StatementParser implements StatementSource {
   private final Expander expander = new Expander(allKeywords);
   private final Map<Context, Map<String, Meaning>> shared = new EnumMap<>(Context.class);
 
+  /** The meanings of first words, as spelled, that govern free text. */
+  private final Map<Context, Map<String, Meaning>> models = new EnumMap<>(Context.class);
+
   /** A parser without any statement read yet. */
   public StatementParser() {
     for (Context context : Context.values()) {
+      models.put(context, new ConcurrentHashMap<>());
       shared.put(context, new ConcurrentHashMap<>());
     }
   }
@@ -65,16 +70,20 @@ public final class StatementParser implements StatementSource {
     if (known != null) {
       return known;
     }
+    Optional<Meaning> freeText = withFreeText(context, text);
+    if (freeText.isPresent()) {
+      return freeText.get();
+    }
     String statement = Expander.clean(text);
     if (context == Context.OTHER) {
       return other(statement);
     }
     Expander.Expansion expansion = expander.expand(context, statement);
     if (statement.length() > LONGEST_STATEMENT) {
-      return unknown(expansion);
+      return unknown(expansion, statement);
     }
     Optional<Meaning> named = expansion.fits() ? named(context, expansion) : Optional.empty();
-    return named.orElseGet(() -> share(context, text, parse(context, expansion)));
+    return named.orElseGet(() -> share(context, text, parse(context, expansion, statement)));
   }
 
   private Meaning share(Context context, String text, Meaning meaning) {
@@ -83,6 +92,35 @@ public final class StatementParser implements StatementSource {
     }
     Meaning earlier = shared.get(context).putIfAbsent(text, meaning);
     return earlier == null ? meaning : earlier;
+  }
+
+  /**
+   * The meaning of a line whose first word, spelled so before, governs free text: such lines make
+   * up most of what is not shared.
+   */
+  private Optional<Meaning> withFreeText(Context context, String text) {
+    int blank = text.indexOf(' ');
+    if (blank <= 0 || text.charAt(text.length() - 1) == '>') {
+      return Optional.empty();
+    }
+    String word = text.substring(0, blank);
+    Meaning model = models.get(context).get(word);
+    if (model == null || text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0) {
+      return Optional.empty();
+    }
+    String rest = text.substring(blank + 1).strip();
+    return rest.isEmpty() || rest.equals("?")
+        ? Optional.empty()
+        : withText(model, word + " ", rest);
+  }
+
+  private static Optional<Meaning> withText(Meaning model, String before, String rest) {
+    String operand = Operands.unquote(rest);
+    String shown = Secrets.mask(operand);
+    // The keywords announce no secret, so that what is masked is masked with and without them.
+    String quote = before + (operand.equals(rest) ? shown : Secrets.mask(rest));
+    return withText(model.command(), Optional.of(shown))
+        .map(command -> new Meaning(model.form(), command, quote));
   }
 
   /**
@@ -97,14 +135,18 @@ public final class StatementParser implements StatementSource {
     Meaning model =
         Optional.ofNullable(shared.get(context).get(keyword + STAND_IN))
             .orElseGet(() -> share(context, keyword + STAND_IN, model(context, keyword)));
-    Optional<String> text =
-        Optional.of(Secrets.mask(Operands.unquote(expansion.freeText().orElseThrow())));
-    String quote = Secrets.mask(expansion.source());
-    return withText(model.command(), text).map(c -> new Meaning(model.form(), c, quote));
+    String rest = expansion.freeText().orElseThrow();
+    String before = expansion.source().substring(0, expansion.source().length() - rest.length());
+    Optional<Meaning> meaning = withText(model, before, rest);
+    if (meaning.isPresent() && expansion.prefix().isEmpty()) {
+      models.get(context).putIfAbsent(before.stripTrailing(), model);
+    }
+    return meaning;
   }
 
   private Meaning model(Context context, String keyword) {
-    return parse(context, expander.expand(context, keyword + STAND_IN));
+    String statement = keyword + STAND_IN;
+    return parse(context, expander.expand(context, statement), statement);
   }
 
   private static Optional<Command> withText(Command model, Optional<String> text) {
@@ -137,6 +179,15 @@ public final class StatementParser implements StatementSource {
     return !word.isEmpty() && allKeywords.start(context).begins(word);
   }
 
+  @Override
+  public boolean isAbbreviated(Context context, String text) {
+    if (context == Context.OTHER) {
+      return false;
+    }
+    Expander.Expansion expansion = expander.expand(context, Expander.clean(text));
+    return !expansion.text().equalsIgnoreCase(expansion.source());
+  }
+
   /**
    * The canonical text of a meaning, keywords in full: reading it again in the same context gives
    * an equal form and command.
@@ -145,11 +196,11 @@ public final class StatementParser implements StatementSource {
     return Printer.print(meaning);
   }
 
-  private static Meaning parse(Context context, Expander.Expansion expansion) {
+  private static Meaning parse(Context context, Expander.Expansion expansion, String statement) {
     return tree(context, expansion)
         .flatMap(StatementBuilder::build)
         .map(built -> new Meaning(built.form(), built.command(), quote(built.command(), expansion)))
-        .orElseGet(() -> unknown(expansion));
+        .orElseGet(() -> unknown(expansion, statement));
   }
 
   /** Inside a block that nobody reads, only its end is of interest. */
@@ -166,11 +217,12 @@ public final class StatementParser implements StatementSource {
     return new Meaning(Form.SET, new Command.Harmless(lower), lower);
   }
 
-  private static Meaning unknown(Expander.Expansion expansion) {
+  private static Meaning unknown(Expander.Expansion expansion, String statement) {
     String firstWord = Secrets.mask(expansion.firstWord());
     return new Meaning(
         form(expansion),
-        new Command.Unknown(firstWord, expansion.keywords()),
+        new Command.Unknown(
+            firstWord, expansion.keywords(), expansion.candidates(), HiddenText.of(statement)),
         (form(expansion).prefix() + firstWord).strip());
   }
 

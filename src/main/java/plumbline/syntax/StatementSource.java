@@ -11,6 +11,9 @@ interface StatementSource {
    */
   Meaning read(Context context, String text);
 
+  /** Says whether a keyword of a statement is not written in full. */
+  boolean isAbbreviated(Context context, String text);
+
   /** Says whether any statement of the context can begin with a word, abbreviations included. */
   boolean mayStart(Context context, String firstWord);
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import plumbline.statement.Command;
+import plumbline.statement.Context;
+import plumbline.statement.Statement;
 import plumbline.statement.SwitchText.Truncation;
 import plumbline.syntax.SwitchSplitter.Part;
 
@@ -20,11 +22,13 @@ final class TextFacts {
 
   private final ScannedLines scan;
   private final Part part;
+  private final StatementSource source;
   private final List<Mark> marks;
   private final boolean flat;
 
-  TextFacts(ScannedLines scan, Part part) {
+  TextFacts(ScannedLines scan, Part part, StatementSource source) {
     this.scan = scan;
+    this.source = source;
     this.part = part;
     this.marks = new ArrayList<>();
     for (Mark mark : scan.marks()) {
@@ -80,15 +84,16 @@ final class TextFacts {
    * {@code Building configuration}, a version line, a comment that switches put on top, the echo of
    * a command that shows a whole config, a bare-name header. Without such a mark it is a script if
    * it was typed in a config mode (a prompt of such a mode, {@code configure terminal}), if it is
-   * the output of a command that shows only part of a config, or if it has no indentation; the last
-   * does not hold for a text that names its switch, closes with {@code end} and never says {@code
-   * exit}: that is a dump whose indentation was lost. An indented text without any mark is a dump.
+   * the output of a command that shows only part of a config (but not if its filter may leave all
+   * of it, and version, name and end are there), or if it has no indentation; the last does not
+   * hold for a text that names its switch, closes with {@code end} and never says {@code exit}:
+   * that is a dump whose indentation was lost. An indented text without any mark is a dump.
    */
   boolean script() {
     boolean part = false;
     for (Mark mark : marks) {
       switch (mark.kind()) {
-        case PART_ECHO -> part = true;
+        case PART_ECHO -> part = !mark.text().equals(LineScan.MAY_BE_ALL) || !isComplete();
         case WHOLE_ECHO -> {
           return false;
         }
@@ -104,6 +109,19 @@ final class TextFacts {
       return true;
     }
     return flat && !(has(Mark.Kind.HOSTNAME) && ends() && !says("exit"));
+  }
+
+  /** Says whether all is there that frames a dump: a version line, a name and an end. */
+  private boolean isComplete() {
+    if (!has(Mark.Kind.HOSTNAME) || !has(Mark.Kind.END)) {
+      return false;
+    }
+    for (int line = part.first(); line < part.end(); line++) {
+      if (scan.kind(line) == LineKind.STATEMENT && Shapes.isVersion(scan.statement(line))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean says(String word) {
@@ -182,10 +200,32 @@ final class TextFacts {
       return !Shapes.startsWith(text, "desc");
     }
     boolean last = part.end() == scan.lines().count() && !scan.lines().lines().closed();
-    return last
-        && cut.statements().get(cut.statements().size() - 1).command()
-            instanceof Command.Unknown unknown
-        && !unknown.understood().isEmpty();
+    Statement statement = cut.statements().get(cut.statements().size() - 1);
+    if (!last || scan.prompt(line).isPresent()) {
+      return false;
+    }
+    return statement.command() instanceof Command.Unknown unknown
+        ? !unknown.understood().isEmpty()
+        : stopsInsideWord(statement.context(), text) && isElsewhereInFull(cut.statements());
+  }
+
+  /** Says whether the last word alone is a keyword that is not written in full. */
+  private boolean stopsInsideWord(Context context, String text) {
+    int word = Math.max(text.lastIndexOf(' '), text.lastIndexOf('\t')) + 1;
+    return source.isAbbreviated(context, text)
+        && !source.isAbbreviated(context, text.substring(0, word));
+  }
+
+  /** Says whether no statement but the last has an abbreviated keyword: nobody typed this text. */
+  private boolean isElsewhereInFull(List<Statement> statements) {
+    for (Statement statement : statements.subList(0, statements.size() - 1)) {
+      // A line of a redundancy group has its meaning with the group's header before it.
+      String quote = statement.meaning().quote();
+      if (!quote.isEmpty() && source.isAbbreviated(statement.context(), quote)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private Optional<String> missingBytes() {

@@ -24,6 +24,20 @@ public final class Display {
    * breaks become one blank each.
    */
   public static String clean(String text) {
+    return isPlain(text) ? text : cleanPoints(text);
+  }
+
+  private static boolean isPlain(String text) {
+    for (int at = 0; at < text.length(); at++) {
+      char c = text.charAt(at);
+      if (c < ' ' || c > '~') {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static String cleanPoints(String text) {
     StringBuilder clean = new StringBuilder(text.length());
     for (int at = 0; at < text.length(); ) {
       int point = text.codePointAt(at);
@@ -72,7 +86,13 @@ public final class Display {
 
   /** The columns that the text takes: two for wide characters, none for combining marks. */
   public static int width(String text) {
-    return text.codePoints().map(Display::width).sum();
+    int columns = 0;
+    for (int at = 0; at < text.length(); ) {
+      int point = text.codePointAt(at);
+      columns += width(point);
+      at += Character.charCount(point);
+    }
+    return columns;
   }
 
   private static int width(int point) {
@@ -123,9 +143,13 @@ public final class Display {
     if (columns < 2) {
       throw new IllegalArgumentException("a line of " + columns + " columns holds no text");
     }
+    String stripped = text.strip();
+    if (stripped.length() <= columns && !stripped.contains("  ") && width(stripped) <= columns) {
+      return List.of(stripped);
+    }
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String word : text.strip().split(" +", -1)) {
+    for (String word : stripped.split(" +", -1)) {
       String rest = word;
       if (!line.isEmpty() && width(line) + 1 + width(rest) <= columns) {
         line = line + " " + rest;

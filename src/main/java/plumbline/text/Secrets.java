@@ -1,5 +1,6 @@
 package plumbline.text;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -39,6 +40,26 @@ public final class Secrets {
   private static final Set<String> LINKS =
       Set.of("is", "was", "=", ":", "->", "ascii", "hex", "encrypted", "clear", "sha512", "sha256");
 
+  /** Every announcer holds one of these. */
+  private static final List<String> HINTS =
+      List.of(
+          "pass",
+          "pwd",
+          "pw",
+          "secret",
+          "key",
+          "community",
+          "psk",
+          "md5",
+          "hash",
+          "token",
+          "credential");
+
+  /** Shorter words have the form of no hash and no key. */
+  private static final int SHORTEST_SECRET = 16;
+
+  private static final int SHORTEST_ENCODED = 6;
+
   /** No word of a config that people read is longer. */
   private static final int LONGEST_WORD = 240;
 
@@ -68,6 +89,61 @@ public final class Secrets {
 
   /** The text with every possible secret replaced by {@link #MASK}; blanks are kept. */
   public static String mask(String text) {
+    return isPlain(text) ? text : maskTokens(text);
+  }
+
+  /**
+   * A quick look that finds nearly all texts harmless: nothing in them can be announced, glued to
+   * an announcer, or long and odd enough for a secret.
+   */
+  static boolean isPlain(String text) {
+    boolean digit = false;
+    int at = 0;
+    while (at < text.length()) {
+      while (at < text.length() && isBlank(text.charAt(at))) {
+        at++;
+      }
+      int begin = at;
+      while (at < text.length() && !isBlank(text.charAt(at))) {
+        char c = text.charAt(at);
+        if (c == '$' || c == '=' || c == ':' || c < ' ' || c > '~') {
+          return false;
+        }
+        at++;
+      }
+      if (at - begin >= SHORTEST_SECRET || mayAnnounce(text, begin, at)) {
+        return false;
+      }
+      // An encoded password follows a digit that tells its kind.
+      if (digit && at - begin >= SHORTEST_ENCODED) {
+        return false;
+      }
+      digit = at - begin == 1 && text.charAt(begin) >= '0' && text.charAt(begin) <= '9';
+    }
+    return true;
+  }
+
+  private static boolean isBlank(char c) {
+    return c == ' ' || c == '\t';
+  }
+
+  private static boolean mayAnnounce(String text, int begin, int end) {
+    for (int at = begin; at + 2 <= end; at++) {
+      switch (text.charAt(at)) {
+        case 'p', 'P', 's', 'S', 'k', 'K', 'c', 'C', 'm', 'M', 'h', 'H', 't', 'T' -> {
+          for (String hint : HINTS) {
+            if (text.regionMatches(true, at, hint, 0, hint.length())) {
+              return true;
+            }
+          }
+        }
+        default -> {}
+      }
+    }
+    return false;
+  }
+
+  static String maskTokens(String text) {
     StringBuilder masked = new StringBuilder(text.length());
     Matcher tokens = TOKEN.matcher(text);
     boolean expected = false;

@@ -157,6 +157,29 @@ class CarriedRuleTest {
   }
 
   @Test
+  void an_access_or_voice_vlan_by_name_or_by_lookup_leaves_just_that_vlan_open() {
+    PortSettings dynamic = withVlans("switchport mode access;switchport access vlan dynamic");
+    assertThat(show(dynamic, Keys.ACCESS_VLAN)).isEqualTo("? line 11 is not modelled");
+    assertThat(why(dynamic, Keys.ACCESS_VLAN)).isEqualTo("11: switchport access vlan dynamic");
+    assertThat(show(dynamic, Keys.ALLOWED)).isEqualTo("1-4094");
+    assertThat(show(dynamic, Keys.CARRIED)).startsWith("none (perhaps 1,10,");
+    PortSettings named = withVlans("sw mo acc;sw acc vl name OFFICE");
+    assertThat(show(named, Keys.ACCESS_VLAN)).isEqualTo("? line 11 is not modelled");
+    PortSettings voice = withVlans("switchport mode access;switchport voice vlan name TALK");
+    assertThat(show(voice, Keys.VOICE_VLAN)).isEqualTo("? line 11 is not modelled");
+    assertThat(show(voice, Keys.ACCESS_VLAN)).isEqualTo("1");
+    PortSettings decided =
+        withVlans(
+            "switchport access vlan dynamic;switchport access vlan 10;switchport mode access");
+    assertThat(show(decided, Keys.ACCESS_VLAN)).isEqualTo("10");
+    PortSettings trunk =
+        withVlans(
+            "switchport mode trunk;switchport access vlan dynamic;"
+                + "switchport trunk allowed vlan 10,20");
+    assertThat(show(trunk, Keys.CARRIED)).isEqualTo("10,20");
+  }
+
+  @Test
   void the_native_vlan_is_1_unless_set() {
     assertThat(show(withVlans("switchport mode trunk"), Keys.NATIVE_VLAN)).isEqualTo("1");
     assertThat(why(withVlans("switchport mode trunk"), Keys.NATIVE_VLAN))

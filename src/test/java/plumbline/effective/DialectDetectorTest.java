@@ -36,6 +36,48 @@ class DialectDetectorTest {
         .isEqualTo("campus: no line that only another dialect writes");
   }
 
+  /** How dumps name ports and list VLAN 1 is common practice, no source. */
+  @Test
+  void a_data_centre_dump_without_feature_lines_is_told_by_its_vlan_list_or_its_ports() {
+    String ports = stanza("Ethernet1/1", "") + stanza("Ethernet1/2", "switchport mode trunk");
+    assertThat(detected("vlan 1,10\n" + ports))
+        .isEqualTo("data-centre: a VLAN list that names VLAN 1, line 2");
+    assertThat(detected("vlan 1,10\n" + stanza("port-channel1", "")))
+        .isEqualTo("data-centre: a VLAN list that names VLAN 1, line 2");
+    assertThat(detected("vlan 10,20\n" + ports))
+        .isEqualTo("data-centre: ports called Ethernet throughout, in slots from 1 on");
+    assertThat(detected("vlan 10,20\n" + stanza("Ethernet101/1/1", "")))
+        .isEqualTo("data-centre: ports called Ethernet throughout, in slots from 1 on");
+  }
+
+  @Test
+  void an_emulated_campus_switch_is_not_taken_for_a_data_centre_one() {
+    String none = "campus: no line that only another dialect writes";
+    String emulated = stanza("Ethernet0/0", "") + stanza("Ethernet1/3", "switchport mode trunk");
+    assertThat(detected(emulated)).isEqualTo(none);
+    assertThat(detected("vlan 1\n" + emulated)).isEqualTo(none);
+    assertThat(detected(stanza("Ethernet1/0", ""))).isEqualTo(none);
+    assertThat(detected("vlan 1,10\n" + stanza("GigabitEthernet1/1", ""))).isEqualTo(none);
+    assertThat(detected(stanza("Ethernet1/1", "") + stanza("GigabitEthernet1/1", "")))
+        .isEqualTo(none);
+    assertThat(detected("vlan 10\n" + stanza("Vlan10", ""))).isEqualTo(none);
+  }
+
+  @Test
+  void ports_in_lanes_beside_lines_that_no_data_centre_dump_has_do_not_tell() {
+    String none = "campus: no line that only another dialect writes";
+    String lanes = stanza("Ethernet18/1", "switchport mode trunk");
+    assertThat(detected(stanza("Ethernet18/1", "spanning-tree portfast"))).isEqualTo(none);
+    assertThat(detected(stanza("Port-Channel10", "") + lanes)).isEqualTo(none);
+    assertThat(detected(lanes + stanza("Management1", ""))).isEqualTo(none);
+  }
+
+  @Test
+  void a_script_that_names_ethernet_ports_does_not_tell_its_dialect() {
+    String script = "configure terminal\ninterface Ethernet1/1\nswitchport mode trunk\nend\n";
+    assertThat(read(script).dialect()).isEqualTo(Dialect.CAMPUS);
+  }
+
   @Test
   void a_design_overrides_the_detection() {
     SwitchSettings settings =

@@ -116,4 +116,24 @@ class GuardRuleTest {
     assertThat(show(under("udld enable", "udld port aggressive"), Keys.UDLD)).isEqualTo("on");
     assertThat(show(port(""), Keys.UDLD)).isEqualTo("off");
   }
+
+  @Test
+  void a_guard_that_a_script_turns_on_is_on_though_the_script_says_nothing_of_a_filter() {
+    String script = "configure terminal\ninterface Gi1/0/1\n spanning-tree bpduguard enable\n";
+    PortSettings port = TestSwitch.port(TestSwitch.read(script + "end\n"), "Gi1/0/1");
+    assertThat(show(port, Keys.BPDU_GUARD)).isEqualTo("on");
+    assertThat(show(port, Keys.BPDU_FILTER)).startsWith("? the text is a script");
+    assertThat(show(port, Keys.ROOT_GUARD)).startsWith("? the text is a script");
+    PortSettings filtered =
+        TestSwitch.port(
+            TestSwitch.read(script + " spanning-tree bpdufilter enable\nend\n"), "Gi1/0/1");
+    assertThat(show(filtered, Keys.BPDU_GUARD)).isEqualTo("without-effect");
+    PortSettings garbled =
+        TestSwitch.port(
+            TestSwitch.read(
+                "interface Gi1/0/1\nspanning-tree bpdufltr enable\n"
+                    + "spanning-tree bpduguard enable\nexit\n"),
+            "Gi1/0/1");
+    assertThat(show(garbled, Keys.BPDU_GUARD)).startsWith("? a BPDU filter on the port");
+  }
 }

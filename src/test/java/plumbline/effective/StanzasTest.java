@@ -149,7 +149,8 @@ class StanzasTest {
     PortSettings whole = port(settings, "Gi1/0/1");
     assertThat(show(whole, Keys.MODE)).isEqualTo("access");
     assertThat(show(whole, Keys.NATIVE_VLAN)).isEqualTo("1");
-    assertThat(show(whole, Keys.BPDU_GUARD)).startsWith("? the text breaks off at line ");
+    assertThat(show(whole, Keys.SHUT)).isEqualTo("false");
+    assertThat(show(whole, Keys.BPDU_GUARD)).isEqualTo("off");
     PortSettings last = port(settings, "Gi1/0/2");
     for (Key<?> key : Keys.ALL) {
       assertThat(last.get(key).isDecided()).as(key.name()).isFalse();
@@ -157,7 +158,60 @@ class StanzasTest {
     assertThat(settings.isPortAbsent(name("Gi1/0/3"))).isEqualTo(Truth.UNKNOWN);
     assertThat(settings.vlans().exists(new VlanId(20))).isEqualTo(Truth.UNKNOWN);
     assertThat(settings.vlans().exists(new VlanId(10))).isEqualTo(Truth.YES);
+  }
+
+  /** Dumps print what holds for all ports above the first one (common practice, no source). */
+  @Test
+  void where_a_dump_breaks_off_below_a_port_what_holds_for_all_ports_stands_above() {
+    String port = stanza("Gi1/0/1", "switchport mode access;spanning-tree portfast");
+    SwitchSettings below =
+        read(
+            "version 15.2\nhostname sw1\nspanning-tree portfast bpduguard default\n"
+                + port
+                + stanza("Gi1/0/2", "")
+                + "interface Gi1/0/3\n");
+    assertThat(below.truncation()).isPresent();
+    assertThat(show(port(below, "Gi1/0/1"), Keys.BPDU_GUARD)).isEqualTo("on");
+    assertThat(show(port(below, "Gi1/0/2"), Keys.FAST_START)).isEqualTo("off");
+    assertThat(why(port(below, "Gi1/0/2"), Keys.FAST_START))
+        .isEqualTo(
+            "lines for all ports stand above the first port, which the text holds | "
+                + "campus: no fast-start");
+    assertThat(show(port(below, "Gi1/0/2"), Keys.MODE)).isEqualTo("negotiated");
+    assertThat(show(port(below, "Gi1/0/2"), Keys.SHUT)).isEqualTo("false");
+    assertThat(show(port(below, "Gi1/0/3"), Keys.SHUT)).startsWith("? the text breaks off at line");
+    assertThat(show(below.tree().mode())).isEqualTo("pvst");
+    assertThat(below.routing().isDecided()).isFalse();
+    SwitchSettings above = read("version 15.2\nhostname sw1\nvlan 10\n name OFFICE\n");
+    assertThat(above.truncation()).isPresent();
+    assertThat(above.tree().mode().isDecided()).isFalse();
+  }
+
+  @Test
+  void a_dump_that_lacks_bytes_before_its_end_may_lack_a_line_for_all_ports() {
+    SwitchSettings settings =
+        read(
+            "Building configuration...\n\nCurrent configuration : 9000 bytes\n!\nversion 15.2\n"
+                + "hostname sw1\n!\n"
+                + stanza("Gi1/0/1", "switchport mode access;spanning-tree portfast")
+                + "end\n");
+    assertThat(settings.truncation()).isPresent();
+    PortSettings port = port(settings, "Gi1/0/1");
+    assertThat(show(port, Keys.SHUT)).isEqualTo("false");
+    assertThat(show(port, Keys.BPDU_GUARD)).startsWith("? the text breaks off at line ");
     assertThat(settings.tree().mode().isDecided()).isFalse();
+  }
+
+  @Test
+  void a_data_centre_dump_that_breaks_off_below_a_port_has_no_further_system_default() {
+    SwitchSettings below =
+        read(
+            "version 9.3(8)\nfeature lacp\nhostname sw1\nvlan 1,10\n"
+                + stanza("Ethernet1/1", "description QUAY")
+                + "interface Ethernet1/2\n  switchport trunk allowed vlan 10,");
+    assertThat(below.truncation()).isPresent();
+    assertThat(show(port(below, "Ethernet1/1"), Keys.SHUT)).isEqualTo("false");
+    assertThat(show(port(below, "Ethernet1/1"), Keys.MODE)).isEqualTo("access");
   }
 
   @Test
@@ -171,6 +225,7 @@ class StanzasTest {
                 + "vlan 20\nend\n");
     assertThat(settings.truncation()).isPresent();
     assertThat(show(port(settings, "Gi1/0/1"), Keys.MODE)).isEqualTo("access");
+    assertThat(show(port(settings, "Gi1/0/1"), Keys.BPDU_GUARD)).isEqualTo("off");
     assertThat(show(port(settings, "Gi1/0/2"), Keys.MODE))
         .startsWith("? the text breaks off at line ");
     assertThat(settings.vlans().exists(new VlanId(20))).isEqualTo(Truth.UNKNOWN);

@@ -822,6 +822,79 @@ class ConfigReaderTest {
             8-9:1 OTHER (Harmless[keyword=])""");
   }
 
+  @Test
+  void aHeaderGluedToALogLineGivesItsLinesToNoOtherBlock() {
+    String log = "*Mar  1 00:03:15.655: %SYS-5-CONFIG_I: Configured from console by console";
+    String text =
+        """
+        vlan 10
+         name A
+        !
+        %svlan 20
+         name B
+        !
+        interface Gi1/0/1
+         switchport access vlan 10
+        !
+        %sinterface GigabitEthernet1/0/2
+         switchport access vlan 20
+        !
+        %s interface GigabitEthernet1/0/3
+         switchport access vlan 30
+        !
+        end
+        """;
+
+    assertThat(Shown.told(one(text.formatted(log, log, log))))
+        .isEqualTo(
+            """
+            1:1 TOP vlan 10
+            2:2 VLAN name A
+            4:74 TOP ? vlan vlan
+            5:2 OTHER (Harmless[keyword=])
+            7:1 TOP interface Gi1/0/1
+            8:2 PORT switchport access vlan 10
+            10:74 TOP ? interface interface
+            11:2 OTHER (Harmless[keyword=])
+            13:75 TOP ? interface interface
+            14:2 OTHER (Harmless[keyword=])
+            16:1 TOP end""");
+  }
+
+  @Test
+  void linesBelowAClosedBlockAndALogLineHaveLostTheirHeader() {
+    String text =
+        """
+        interface Gi1/0/1
+         switchport access vlan 10
+        !
+        *Mar  1 00:03:15.655: %LINK-3-UPDOWN: Interface Gi1/0/9, changed state to upinterf
+         switchport access vlan 20
+        !
+        interface Gi1/0/3
+         shutdown
+        *Mar  1 00:03:15.655: %LINK-3-UPDOWN: Interface Gi1/0/9, changed state to down
+         mtu 9000
+        !
+        *Mar  1 00:03:15.655: %LINK-3-UPDOWN: Interface Gi1/0/9, changed state to up
+        interface Gi1/0/4
+         shutdown
+        """;
+
+    assertThat(Shown.told(one(text)))
+        .isEqualTo(
+            """
+            1:1 TOP interface Gi1/0/1
+            2:2 PORT switchport access vlan 10
+            4:1 TOP ? *Mar interface
+            5:2 OTHER (Harmless[keyword=])
+            7:1 TOP interface Gi1/0/3
+            8:2 PORT shutdown
+            10:2 PORT mtu 9000
+            13:1 TOP interface Gi1/0/4
+            14:2 PORT shutdown""");
+  }
+
   // ----------------------------------------------------------------------- several switches
 
   @Test
@@ -953,6 +1026,40 @@ class ConfigReaderTest {
   }
 
   @Test
+  void aSavedDumpWithAPromptBehindItsEndIsNoScript() {
+    String dump =
+        "Building configuration...\n\nversion 15.2\n!\nhostname A\n!\n"
+            + "interface Gi1/0/1\n shutdown\n!\nend\n";
+
+    assertThat(one("A#sh run | nomore\n" + dump + "A# ").script()).isFalse();
+    assertThat(one("A#sh run | no-more\n" + dump + "A#").script()).isFalse();
+    assertThat(one("A#show running-config | begin version\n" + dump).script()).isFalse();
+    assertThat(one("A#show running-config | b hostname\n" + dump.substring(43)).script()).isTrue();
+    assertThat(one("A#show running-config | exclude !\n" + dump).script()).isTrue();
+    assertThat(one("A#sh run | i version|hostname|end\nversion 1.2\nhostname A\nend\n").script())
+        .isTrue();
+    assertThat(one(dump + "A#").script()).isFalse();
+  }
+
+  @Test
+  void aSessionThatEndsWithASaveAtTheExecLevelIsAScript() {
+    assertThat(
+            one("""
+                    a#configure terminal
+                    Enter configuration commands, one per line.  End with CNTL/Z.
+                    a(config)#interface Gi1/0/1
+                    a(config-if)#switchport mode access
+                    a(config-if)#^Z
+                    a#wr
+                    Building configuration...
+                    [OK]
+                    a#
+                    """)
+                .script())
+        .isTrue();
+  }
+
+  @Test
   void anIndentedTextWithoutAnyMarkIsADump() {
     assertThat(one("hostname A\n!\ninterface Gi1/0/1\n shutdown\n").script()).isFalse();
   }
@@ -1006,6 +1113,22 @@ class ConfigReaderTest {
                     + "crypto pki certificate chain A\n certificate ca 01\n  30820229 30820192\n"))
         .contains(new Truncation(4, "the text stops inside a certificate or key"));
     assertThat(cut(config + " switchport nonegotiate")).isEmpty();
+  }
+
+  @Test
+  void aTextThatStopsInsideAKeywordIsCutShortIfAllOthersAreInFull() {
+    String config = "hostname A\ninterface Ethernet1/1\n  switchport access vlan 10\n";
+
+    assertThat(cut(config + "  switchport mode tr"))
+        .contains(new Truncation(2, "the text stops inside a statement"));
+    assertThat(cut(config + "  swit"))
+        .contains(new Truncation(2, "the text stops inside a statement"));
+    assertThat(cut(config + "  hsrp 1\n    priority 120\n  switchport mode tr")).isPresent();
+    assertThat(cut(config + "  switchport mode tr\n")).isEmpty();
+    assertThat(cut(config + "  switchport mode trunk")).isEmpty();
+    assertThat(cut(config + "  sw mode tr")).isEmpty();
+    assertThat(cut(config + "  desc switchport mode tr")).isEmpty();
+    assertThat(cut(config.replace("access", "acc") + "  switchport mode tr")).isEmpty();
   }
 
   // ------------------------------------------------------------------------------------ times

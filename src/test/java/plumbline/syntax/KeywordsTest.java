@@ -21,6 +21,8 @@ import org.junit.jupiter.api.Test;
 import plumbline.statement.Command;
 import plumbline.statement.Context;
 import plumbline.statement.Meaning;
+import plumbline.statement.PortCommand;
+import plumbline.statement.SwitchText;
 import plumbline.syntax.Samples.Sample;
 
 class KeywordsTest {
@@ -124,11 +126,52 @@ class KeywordsTest {
   }
 
   @Test
-  void an_abbreviation_of_two_words_is_unknown() {
-    assertThat(PARSER.read(Context.PORT, "sp 100").command())
-        .isEqualTo(new Command.Unknown("sp", List.of()));
-    assertThat(PARSER.read(Context.PORT, "switchport a").command())
-        .isEqualTo(new Command.Unknown("switchport", List.of("switchport")));
+  void an_abbreviation_of_two_words_is_unknown_and_says_of_which() {
+    assertThat(unknown("sp 100").variants())
+        .containsExactly(List.of(), List.of("spanning-tree"), List.of("speed"));
+    assertThat(unknown("no chan 1 mo act").candidates())
+        .containsExactly("channel-group", "channel-protocol");
+    assertThat(unknown("switchport a").variants())
+        .containsExactly(
+            List.of("switchport"),
+            List.of("switchport", "acceptable-frame-type"),
+            List.of("switchport", "access"),
+            List.of("switchport", "autostate"));
+    assertThat(unknown("frobnicate").candidates()).isEmpty();
+    assertThat(unknown("switchport access vlan 0").candidates()).isEmpty();
+    for (String text : List.of("sp 100", "no chan 1", "switchport a", "vrr 1", "switchport t")) {
+      Meaning meaning = PARSER.read(Context.PORT, text);
+      assertThat(PARSER.read(Context.PORT, PARSER.print(meaning)).command())
+          .as(text)
+          .isEqualTo(meaning.command());
+    }
+  }
+
+  private static Command.Unknown unknown(String text) {
+    return (Command.Unknown) PARSER.read(Context.PORT, text).command();
+  }
+
+  @Test
+  void an_unknown_statement_hides_all_of_its_text_and_lets_it_be_matched() {
+    Command.Unknown unknown = unknown("vendor-thing on hunter2");
+    assertThat(unknown.text().matches("vendor-thing on *")).isTrue();
+    assertThat(unknown.text().matches("vendor-thing")).isFalse();
+    assertThat(unknown.toString()).contains("vendor-thing").doesNotContain("hunter2");
+    SwitchText read =
+        new ConfigReader(PARSER)
+            .read("a", "a", "interface Gi1/0/1\n vendor-thing  On hunter2 ! desk\n")
+            .get(0);
+    Command inPort = read.statements().get(1).command();
+    assertThat(((Command.Unknown) inPort).text().matches("vendor-thing on hunter2")).isTrue();
+    assertThat(read.toString()).contains("vendor-thing").doesNotContain("hunter2");
+  }
+
+  @Test
+  void an_access_vlan_that_is_no_number_is_not_modelled() {
+    assertThat(PARSER.read(Context.PORT, "switchport access vlan dynamic").command())
+        .isEqualTo(new PortCommand.Unmodelled("switchport access vlan dynamic"));
+    assertThat(PARSER.read(Context.PORT, "switchport access vlan name OFFICE").command())
+        .isEqualTo(new PortCommand.Unmodelled("switchport access vlan name"));
   }
 
   @Test

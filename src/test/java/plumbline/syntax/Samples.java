@@ -61,7 +61,10 @@ final class Samples {
   }
 
   static String shown(Meaning meaning) {
-    return meaning.form() + " " + meaning.command();
+    String command = meaning.command().toString();
+    return meaning.form()
+        + " "
+        + command.replace(", text=***]", "]").replace(", candidates=[]", "");
   }
 
   private static List<String> lines() {

@@ -3,6 +3,9 @@ package plumbline.text;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Random;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
@@ -70,7 +73,65 @@ class SecretsTest {
     assertThat(masked.lines().count()).isEqualTo(text.lines().count());
   }
 
+  @Property(tries = 3000)
+  void a_text_that_a_quick_look_finds_plain_has_nothing_to_mask(@ForAll long seed) {
+    Random random = new Random(seed);
+    String text =
+        Stream.generate(() -> PIECES.get(random.nextInt(PIECES.size())))
+            .limit(random.nextInt(8))
+            .collect(Collectors.joining());
+    if (Secrets.isPlain(text)) {
+      assertThat(Secrets.maskTokens(text)).isEqualTo(text);
+    }
+  }
+
+  private static final List<String> PIECES =
+      List.of(
+          " ",
+          " ",
+          " ",
+          "\t",
+          "Password",
+          "pwd",
+          "PW",
+          "secret",
+          "key",
+          "psk",
+          "Md5",
+          "hash",
+          "token",
+          "pass",
+          "community",
+          "credential",
+          "7",
+          "0822455D0A16",
+          "0822",
+          "55",
+          "deadbeef",
+          "desk",
+          "Gi1/0/1",
+          "\"",
+          "(",
+          "/",
+          ":",
+          "=",
+          "$",
+          "is",
+          "hunter2",
+          "Ab3",
+          "\u00e9",
+          "->",
+          "-");
+
+  @Test
+  void a_quick_look_finds_ordinary_descriptions_plain() {
+    assertThat(Secrets.isPlain("uplink to dist-s001-a po10")).isTrue();
+    assertThat(Secrets.isPlain("desk B1-F2-R345 outlet A001 asset 1234567")).isTrue();
+    assertThat(Secrets.isPlain("monKEYs")).isFalse();
+  }
+
   private static void masks(String text, String masked) {
     assertThat(Secrets.mask(text)).isEqualTo(masked);
+    assertThat(Secrets.maskTokens(text)).isEqualTo(masked);
   }
 }
