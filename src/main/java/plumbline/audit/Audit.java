@@ -3,8 +3,12 @@ package plumbline.audit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import plumbline.design.Design;
+import plumbline.design.DesignSwitch;
 import plumbline.finding.Finding;
 import plumbline.judge.Judge;
 import plumbline.judge.Spoken;
@@ -63,7 +67,19 @@ public final class Audit {
             spoken.stream()
                 .filter(one -> !design.silentRules().contains(one.rule().id()))
                 .toList());
-    return new AuditOutcome(findings, counts(design), failures);
+    return new AuditOutcome(
+        findings, counts(design), Coverage.gaps(design, switches(input), rules), failures);
+  }
+
+  /** Names of the switches that the run is about, whether their configs could be read or not. */
+  private static Set<String> switches(AuditInput input) {
+    return Stream.of(
+            input.configs().stream().flatMap(config -> config.designed().stream()),
+            input.missing().stream().map(AuditInput.MissingConfig::designed),
+            input.unread().stream().flatMap(failed -> failed.designed().stream()))
+        .flatMap(some -> some)
+        .map(DesignSwitch::name)
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private void ask(InputCase input) {

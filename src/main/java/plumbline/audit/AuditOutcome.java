@@ -9,14 +9,19 @@ import plumbline.result.Result;
  *
  * @param findings by switch, port (numeric), rule, id
  * @param checks how many subjects each rule checked, by rule id, sorted; without silent rules
+ * @param notChecked what the design asks of the switches given and no rule checks, sorted by key
  * @param ruleFailures one line for each rule that failed with a bug, naming rule and place
  */
 public record AuditOutcome(
-    List<Finding> findings, List<Result.RuleCount> checks, List<String> ruleFailures) {
+    List<Finding> findings,
+    List<Result.RuleCount> checks,
+    List<Result.NotChecked> notChecked,
+    List<String> ruleFailures) {
   /** Copies the lists. */
   public AuditOutcome {
     findings = List.copyOf(findings);
     checks = List.copyOf(checks);
+    notChecked = List.copyOf(notChecked);
     ruleFailures = List.copyOf(ruleFailures);
   }
 }

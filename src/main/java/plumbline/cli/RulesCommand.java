@@ -60,19 +60,22 @@ final class RulesCommand implements Callable<Integer> {
   private String page(String wanted) {
     if (RuleCatalogue.named(wanted).isEmpty()) {
       List<String> ids = RuleCatalogue.ALL.stream().map(rule -> rule.info().id()).toList();
+      List<String> begins = ids.stream().filter(id -> id.startsWith(wanted)).toList();
       throw new ParameterException(
           spec.commandLine(),
           "unknown rule "
               + Wording.quote(wanted)
               + "; "
-              + Wording.remedy(wanted, ids, "there are no rules"));
+              + (begins.isEmpty() || wanted.isEmpty()
+                  ? Wording.remedy(wanted, ids, "there are no rules")
+                  : "these begin so: " + Wording.alternatives(begins)));
     }
     String resource = "/plumbline/rules/pages/" + wanted + ".md";
     try (InputStream page = RulesCommand.class.getResourceAsStream(resource)) {
       if (page == null) {
         throw new IllegalStateException("no page for " + wanted);
       }
-      return new String(page.readAllBytes(), StandardCharsets.UTF_8);
+      return RulePage.of(new String(page.readAllBytes(), StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException("a resource of the program cannot be read", e);
     }

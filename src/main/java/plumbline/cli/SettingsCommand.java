@@ -100,6 +100,7 @@ final class SettingsCommand implements Callable<Integer> {
       console.out().print(SettingsText.of(switches, colour.wanted(console)));
     }
     console.out().flush();
+    answer.skipped().forEach(console::complain);
     answer.unread().forEach(console::complain);
     int status = answer.unread().isEmpty() ? Status.DONE : Status.INCOMPLETE;
     return Math.max(written, answer.bug() ? Status.BUG : status);
@@ -117,7 +118,20 @@ final class SettingsCommand implements Callable<Integer> {
     List<SwitchView> opening = all.stream().flatMap(view -> view.at(port.get()).stream()).toList();
     if (opening.isEmpty() && !all.isEmpty()) {
       throw new ParameterException(
-          spec.commandLine(), "--at: no config given opens port " + port.get());
+          spec.commandLine(),
+          "--at: no config given opens port " + port.get() + SimilarPorts.hint(port.get(), all));
+    }
+    List<String> without =
+        all.stream()
+            .filter(view -> view.settings().port(port.get()).isEmpty())
+            .map(SwitchView::name)
+            .toList();
+    if (!without.isEmpty()) {
+      console.complainAsProgram(
+          "--at: left out, for they do not open port "
+              + port.get()
+              + ": "
+              + String.join(", ", without));
     }
     return opening;
   }

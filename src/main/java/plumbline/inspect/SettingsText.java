@@ -88,7 +88,16 @@ public final class SettingsText {
     for (Gateway gateway : settings.gateways()) {
       head("gateway", gateway(gateway));
     }
-    settings.doubtfulHeaders().forEach(line -> head("doubtful", line.line() + ": " + line.text()));
+    settings
+        .doubtfulHeaders()
+        .forEach(
+            line ->
+                head(
+                    "doubtful",
+                    line.line()
+                        + ": "
+                        + line.text()
+                        + " (names no clear port: one that is absent here may be it)"));
     head("not understood", unknown(settings));
     if (!view.unopened().isEmpty()) {
       head(

@@ -151,14 +151,14 @@ public final class Judge {
     String others =
         port.stream()
             .filter(one -> !one.equals(first) && one.outcome() instanceof Candidate)
-            .map(one -> one.rule().id())
+            .sorted(Comparator.comparing(one -> one.rule().id()))
+            .map(one -> one.rule().summary())
             .distinct()
-            .sorted()
-            .collect(Collectors.joining(", "));
+            .collect(Collectors.joining("; "));
     return others.isEmpty()
         ? first
         : new Spoken(
-            first.rule(), cause.followedBy("Once that is repaired, this remains: " + others + "."));
+            first.rule(), cause.followedBy("When this is repaired, more remains: " + others + "."));
   }
 
   private static boolean isCandidate(Spoken one, String rule) {

@@ -63,6 +63,7 @@ public final class JsonReport {
       json.writeEndObject();
     }
     json.writeEndArray();
+    text("site", result.site());
     text("revision", result.revision());
     strings("silent", result.silentRules());
     json.writeArrayFieldStart("configs");
@@ -70,10 +71,26 @@ public final class JsonReport {
       json.writeStartObject();
       json.writeStringField("file", config.file());
       json.writeStringField("switch", config.switchName());
+      json.writeBooleanField("inDesign", config.inDesign());
       json.writeStringField("sha256", config.sha256());
       json.writeNumberField("lines", config.lines());
       json.writeStringField("dialect", config.dialect());
       json.writeNumberField("unknownStatements", config.unknownStatements());
+      json.writeNumberField("ports", config.ports());
+      json.writeNumberField("portsDesigned", config.portsDesigned());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    strings("outside", result.notInScope());
+    strings("notAudited", result.notAudited());
+    strings("skipped", result.skipped());
+    strings("failures", result.ruleFailures());
+    json.writeArrayFieldStart("notChecked");
+    for (Result.NotChecked asked : result.notChecked()) {
+      json.writeStartObject();
+      json.writeStringField("key", asked.key());
+      json.writeNumberField("uses", asked.uses());
+      json.writeStringField("of", asked.of());
       json.writeEndObject();
     }
     json.writeEndArray();

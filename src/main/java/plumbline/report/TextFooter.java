@@ -24,9 +24,18 @@ final class TextFooter {
       item(
           page,
           "Outside this run: "
-              + String.join(", ", result.notInScope())
-              + ". Their ports, and what needs both ends of a link or both ports of a pair on them,"
-              + " were not checked.");
+              + Words.names(result.notInScope())
+              + (result.notInScope().size() == 1 ? ". Its ports" : ". Their ports")
+              + ", and what needs both ends of a link or both ports of a pair "
+              + (result.notInScope().size() == 1 ? "on it" : "on them")
+              + ", were not checked.");
+    }
+    if (!result.notChecked().isEmpty()) {
+      item(
+          page,
+          "No rule of this version checks these keys of the design: "
+              + result.notChecked().stream().map(TextFooter::describe).collect(joining(", "))
+              + ". What they ask may differ unseen.");
     }
     item(
         page,
@@ -44,6 +53,7 @@ final class TextFooter {
         page,
         "Design: " + result.design().stream().map(Result.InputFile::file).collect(joining(", ")));
     configs(page, result.configs());
+    result.skipped().forEach(line -> item(page, line));
   }
 
   private static void section(Page page, String title, List<String> lines) {
@@ -64,9 +74,13 @@ final class TextFooter {
     }
     Map<String, Integer> dialects = new TreeMap<>();
     int unknown = 0;
+    int ports = 0;
+    int designed = 0;
     for (ConfigFile config : configs) {
       dialects.merge(config.dialect(), 1, Integer::sum);
       unknown += config.unknownStatements();
+      ports += config.ports();
+      designed += config.portsDesigned();
     }
     item(
         page,
@@ -77,7 +91,15 @@ final class TextFooter {
                 .collect(joining(", "))
             + "; "
             + Words.count(unknown, "unknown statement")
-            + ". A --report FILE.json lists each.");
+            + "; "
+            + Words.count(designed, "port")
+            + " in the design, "
+            + ports
+            + " in the configs. A --report FILE.json lists each.");
+  }
+
+  private static String describe(Result.NotChecked asked) {
+    return asked.key() + " (" + Words.count(asked.uses(), asked.of()) + ")";
   }
 
   private static String describe(ConfigFile config) {
@@ -87,6 +109,11 @@ final class TextFooter {
         + ", "
         + Words.count(config.lines(), "line")
         + ", "
+        + (config.inDesign()
+            ? Words.count(config.portsDesigned(), "port") + " in the design, "
+            : "")
+        + (config.inDesign() ? config.ports() + "" : Words.count(config.ports(), "port"))
+        + " in the config, "
         + config.dialect()
         + " dialect ("
         + config.dialectReason()

@@ -5,8 +5,10 @@ import static java.util.stream.Collectors.joining;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import plumbline.finding.Finding;
 import plumbline.finding.Place;
 import plumbline.result.Result;
@@ -44,6 +46,7 @@ public final class TextReport {
   private String write() {
     head();
     FindingOrder.bySwitchWorstFirst(result.findings()).forEach(this::switchSection);
+    withoutFinding();
     TextFooter.write(page, result);
     return page.toString();
   }
@@ -86,12 +89,61 @@ public final class TextReport {
     String list = String.join(", ", counts);
     return switch (verdict.result()) {
       case DRIFT -> list + ".";
-      case INCOMPLETE -> "no drift found, but not everything could be decided: " + list + ".";
+      case INCOMPLETE ->
+          (audited().isEmpty()
+                  ? "nothing was audited: "
+                  : "no drift found, but not everything could be decided: ")
+              + list
+              + ".";
       case CONFORMS ->
-          counts.isEmpty()
-              ? "nothing differs from the design."
-              : "nothing that counts as drift in this run; " + list + ".";
+          audited().stream().allMatch(config -> config.portsDesigned() == 0)
+              ? "no port was checked: the design covers none of these switches."
+              : conforming(counts.isEmpty() ? "" : "; " + list) + unchecked();
     };
+  }
+
+  /** Claims no more than what was checked. */
+  private String conforming(String counts) {
+    if (!counts.isEmpty()) {
+      return "nothing that counts as drift in this run" + counts + ".";
+    }
+    return result.notChecked().isEmpty()
+        ? "nothing differs from the design."
+        : "nothing that was checked differs from the design.";
+  }
+
+  private String unchecked() {
+    int keys = result.notChecked().size();
+    return keys == 0
+        ? ""
+        : " Not checked by this version: "
+            + Words.count(keys, "key")
+            + " of the design, named at the end.";
+  }
+
+  private List<Result.ConfigFile> audited() {
+    return result.configs().stream().filter(Result.ConfigFile::inDesign).toList();
+  }
+
+  /** Names the switches that were audited and that no finding is about. */
+  private void withoutFinding() {
+    if (result.findings().isEmpty()) {
+      return;
+    }
+    Set<String> found = new HashSet<>();
+    for (Finding finding : result.findings()) {
+      found.add(finding.switchName());
+      finding.others().forEach(place -> found.add(place.switchName()));
+    }
+    List<String> clean =
+        audited().stream()
+            .map(Result.ConfigFile::switchName)
+            .filter(name -> !found.contains(name))
+            .distinct()
+            .toList();
+    if (!clean.isEmpty()) {
+      page.gap().heading("Without a finding").item(Words.names(clean));
+    }
   }
 
   private static void count(List<String> counts, String word, int number) {
@@ -101,7 +153,7 @@ public final class TextReport {
   }
 
   private String scope(Verdict verdict) {
-    long switches = result.configs().stream().map(Result.ConfigFile::switchName).distinct().count();
+    long switches = audited().stream().map(Result.ConfigFile::switchName).distinct().count();
     String site = result.site().map(name -> " of " + name).orElse("");
     String revision = result.revision().map(change -> ", design " + change).orElse("");
     return Words.count(verdict.checked(), "check")
@@ -115,7 +167,7 @@ public final class TextReport {
   }
 
   private void switchSection(String name, List<Finding> findings) {
-    page.gap().heading(name.isEmpty() ? "The design" : name);
+    page.gap().heading(name.isEmpty() ? "No switch of the design" : name);
     for (Finding finding : findings) {
       page.gap();
       finding(finding);

@@ -10,6 +10,9 @@ final class Words {
   /** How many lines of evidence a text report shows for one finding. */
   private static final int MOST_EVIDENCE = 12;
 
+  /** How many names a text report lists in a row. */
+  private static final int MOST_NAMES = 12;
+
   private Words() {}
 
   /** Number and noun: {@code 1 check}, {@code 2 checks}, {@code 3 switches}. */
@@ -18,6 +21,14 @@ final class Words {
       return "1 " + noun;
     }
     return number + " " + noun + (noun.endsWith("ch") ? "es" : "s");
+  }
+
+  /** Names in one line; what is more than a dozen is counted. */
+  static String names(List<String> names) {
+    int more = names.size() - MOST_NAMES;
+    return more <= 0
+        ? String.join(", ", names)
+        : String.join(", ", names.subList(0, MOST_NAMES)) + " and " + more + " more";
   }
 
   /** Each proof in one line: {@code file:line: quoted text}, or the default's name. */

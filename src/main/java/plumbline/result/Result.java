@@ -19,6 +19,8 @@ import plumbline.finding.Finding;
  * @param checks how many subjects each rule checked, by rule id, sorted
  * @param notAudited one line for each input that had to be audited and could not be
  * @param notInScope switches of the design that this run leaves out, sorted
+ * @param notChecked what the design asks of the others and no rule checks, sorted by key
+ * @param skipped one line for each file in a folder that is left out because it is no config
  * @param ruleFailures one line for each rule that failed with a bug
  */
 public record Result(
@@ -33,6 +35,8 @@ public record Result(
     List<RuleCount> checks,
     List<String> notAudited,
     List<String> notInScope,
+    List<NotChecked> notChecked,
+    List<String> skipped,
     List<String> ruleFailures) {
   /** Copies the lists. */
   public Result {
@@ -43,6 +47,8 @@ public record Result(
     checks = List.copyOf(checks);
     notAudited = List.copyOf(notAudited);
     notInScope = List.copyOf(notInScope);
+    notChecked = List.copyOf(notChecked);
+    skipped = List.copyOf(skipped);
     ruleFailures = List.copyOf(ruleFailures);
   }
 
@@ -59,20 +65,35 @@ public record Result(
    *
    * @param file as typed
    * @param switchName the design's name of the switch, or the config's where the design has none
+   * @param inDesign whether the design has the switch; one that it has not is not audited
    * @param sha256 lower-case hexadecimal, of the whole file
    * @param lines the number of lines of this switch
    * @param dialect the table of defaults that applies, with the reason in {@code dialectReason}
    * @param dialectReason why that one
    * @param unknownStatements how many statements the grammar does not know
+   * @param ports how many ports and bundles the text opens, VLAN interfaces and the like aside
+   * @param portsDesigned how many ports and bundles of the switch the design covers
    */
   public record ConfigFile(
       String file,
       String switchName,
+      boolean inDesign,
       String sha256,
       int lines,
       String dialect,
       String dialectReason,
-      int unknownStatements) {}
+      int unknownStatements,
+      int ports,
+      int portsDesigned) {}
+
+  /**
+   * Something that the design asks and that no rule of this version checks.
+   *
+   * @param key as the design spells it, behind its section where it is no key of a role
+   * @param uses how often the design asks it
+   * @param of what asks it, singular: {@code port}
+   */
+  public record NotChecked(String key, int uses, String of) {}
 
   /**
    * How often a rule was asked.

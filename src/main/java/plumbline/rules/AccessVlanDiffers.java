@@ -1,6 +1,7 @@
 package plumbline.rules;
 
 import java.util.Optional;
+import java.util.Set;
 import plumbline.design.DesignVlan;
 import plumbline.design.RoleKeys;
 import plumbline.design.Wanted;
@@ -20,7 +21,8 @@ final class AccessVlanDiffers implements PortRule {
           Group.PORT,
           Severity.BREAKS,
           "an access port is in another VLAN than its role says",
-          "V-206667 where VLAN 1 is found; common practice");
+          "V-206667 where VLAN 1 is found; common practice",
+          Set.of("access"));
 
   @Override
   public RuleInfo info() {

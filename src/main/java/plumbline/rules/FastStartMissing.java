@@ -1,6 +1,7 @@
 package plumbline.rules;
 
 import java.util.Optional;
+import java.util.Set;
 import plumbline.design.DesignPort;
 import plumbline.design.RoleKeys;
 import plumbline.design.Wanted;
@@ -22,7 +23,8 @@ final class FastStartMissing implements PortRule {
           Group.PORT,
           Severity.WEAKENS,
           "edge fast-start is off on a port whose role wants it",
-          "IEEE 802.1Q adminEdge; common practice");
+          "IEEE 802.1Q adminEdge; common practice",
+          Set.of("fast-start: true"));
 
   @Override
   public RuleInfo info() {

@@ -1,6 +1,7 @@
 package plumbline.rules;
 
 import java.util.Optional;
+import java.util.Set;
 import plumbline.design.RoleKeys;
 import plumbline.design.Wanted;
 import plumbline.finding.Severity;
@@ -18,7 +19,8 @@ final class FastStartWithoutEffect implements PortRule {
           Group.PORT,
           Severity.WEAKENS,
           "edge fast-start is configured in a form that has no effect on this port",
-          RuleInfo.COMMON_PRACTICE);
+          RuleInfo.COMMON_PRACTICE,
+          Set.of("fast-start: true"));
 
   @Override
   public RuleInfo info() {

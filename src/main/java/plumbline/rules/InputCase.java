@@ -47,22 +47,27 @@ public sealed interface InputCase {
 
     /** Whether the text says anything of a switch; otherwise it is no config. */
     public boolean isConfig() {
-      return settings.hostname().value().isPresent()
-          || !settings.ports().isEmpty()
-          || !settings.doubtfulHeaders().isEmpty()
-          || settings.vlans().entries().values().stream()
-              .anyMatch(entry -> isWritten(entry.active()) || isWritten(entry.name()))
-          || isWritten(settings.tree().mode())
-          || isWritten(settings.routing());
-    }
-
-    private static boolean isWritten(Setting<?> setting) {
-      return setting.evidence().stream().anyMatch(Evidence.Line.class::isInstance);
+      return InputCase.isConfig(settings);
     }
 
     /** The switch as a whole. */
     public Subject subject() {
       return Subject.ofSwitch(name());
     }
+  }
+
+  /** Whether a text says anything of a switch; otherwise it is no config. */
+  static boolean isConfig(SwitchSettings settings) {
+    return settings.hostname().value().isPresent()
+        || !settings.ports().isEmpty()
+        || !settings.doubtfulHeaders().isEmpty()
+        || settings.vlans().entries().values().stream()
+            .anyMatch(entry -> isWritten(entry.active()) || isWritten(entry.name()))
+        || isWritten(settings.tree().mode())
+        || isWritten(settings.routing());
+  }
+
+  private static boolean isWritten(Setting<?> setting) {
+    return setting.evidence().stream().anyMatch(Evidence.Line.class::isInstance);
   }
 }

@@ -1,6 +1,7 @@
 package plumbline.rules;
 
 import java.util.Optional;
+import java.util.Set;
 import plumbline.design.Wanted;
 import plumbline.finding.Severity;
 import plumbline.rules.Outcome.Candidate;
@@ -16,7 +17,8 @@ final class ModeDiffers implements PortRule {
           Group.PORT,
           Severity.BREAKS,
           "a port is in another mode than its role says",
-          "V-206670; common practice");
+          "V-206670; common practice",
+          Set.of("mode"));
 
   @Override
   public RuleInfo info() {

@@ -1,6 +1,7 @@
 package plumbline.rules;
 
 import java.util.Optional;
+import java.util.Set;
 import plumbline.design.DesignVlan;
 import plumbline.design.RoleKeys;
 import plumbline.design.Wanted;
@@ -20,7 +21,8 @@ final class NativeVlanDiffers implements PortRule {
           Group.PORT,
           Severity.WEAKENS,
           "the native VLAN of a trunk is another than its role says",
-          "V-206671 where VLAN 1 is found; common practice");
+          "V-206671 where VLAN 1 is found; common practice",
+          Set.of("native"));
 
   @Override
   public RuleInfo info() {

@@ -2,6 +2,7 @@ package plumbline.rules;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import plumbline.design.DesignVlan;
 import plumbline.design.RoleKeys;
 import plumbline.design.Wanted;
@@ -22,7 +23,8 @@ final class NativeVlanInUse implements PortRule, SwitchRule {
           Group.PORT,
           Severity.WEAKENS,
           "the native VLAN of a trunk is one in which hosts live",
-          "V-206672; common practice");
+          "V-206672; common practice",
+          Set.of("native", "vlans.unused"));
 
   @Override
   public RuleInfo info() {

@@ -1,6 +1,7 @@
 package plumbline.rules;
 
 import java.util.Optional;
+import java.util.Set;
 import plumbline.design.DesignPort.Place;
 import plumbline.design.RoleKeys;
 import plumbline.design.Wanted;
@@ -19,7 +20,8 @@ final class NegotiationOpen implements PortRule {
           Group.PORT,
           Severity.WEAKENS,
           "the mode of a port is open to negotiation with the other end",
-          "V-206665");
+          "V-206665",
+          Set.of("negotiate", "mode"));
 
   @Override
   public RuleInfo info() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -21,7 +22,8 @@ final class StatementUnknown implements SwitchRule {
           Group.INPUT,
           Severity.UNVERIFIED,
           "a port of the design holds statements that the grammar does not know",
-          RuleInfo.COMMON_PRACTICE);
+          RuleInfo.COMMON_PRACTICE,
+          Set.of("harmless"));
 
   @Override
   public RuleInfo info() {

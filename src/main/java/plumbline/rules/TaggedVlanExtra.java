@@ -1,6 +1,7 @@
 package plumbline.rules;
 
 import java.util.Optional;
+import java.util.Set;
 import plumbline.design.DesignVlan;
 import plumbline.design.RoleKeys;
 import plumbline.design.Wanted;
@@ -23,7 +24,8 @@ final class TaggedVlanExtra implements PortRule {
           Group.PORT,
           Severity.WEAKENS,
           "a trunk carries a VLAN that its role neither wants nor tolerates",
-          "V-206668 for VLAN 1; common practice");
+          "V-206668 for VLAN 1; common practice",
+          Set.of("tagged", "may-carry"));
 
   @Override
   public RuleInfo info() {
@@ -100,7 +102,10 @@ final class TaggedVlanExtra implements PortRule {
     VlanDatabase database = port.at().settings().vlans();
     VlanSet nowhere = extra.minus(there);
     String absent = database.known() ? " that do not exist here" : " of which the text shows none";
-    String more = nowhere.isEmpty() ? "" : ", and " + nowhere.size() + absent;
+    String more =
+        nowhere.isEmpty()
+            ? ""
+            : ", and " + Words.count(nowhere.size(), "number") + " of VLANs" + absent;
     Candidate found =
         Candidate.of(
             port.subject(),

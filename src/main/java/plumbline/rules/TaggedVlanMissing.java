@@ -3,6 +3,7 @@ package plumbline.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import plumbline.design.RoleKeys;
 import plumbline.design.Wanted;
 import plumbline.finding.Proof;
@@ -21,7 +22,8 @@ final class TaggedVlanMissing implements PortRule {
           Group.PORT,
           Severity.WEAKENS,
           "a trunk does not carry a VLAN that its role wants tagged",
-          RuleInfo.COMMON_PRACTICE);
+          RuleInfo.COMMON_PRACTICE,
+          Set.of("tagged"));
 
   @Override
   public RuleInfo info() {

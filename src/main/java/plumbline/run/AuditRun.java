@@ -11,6 +11,7 @@ import plumbline.audit.AuditOutcome;
 import plumbline.design.Design;
 import plumbline.effective.SwitchSettings;
 import plumbline.finding.Severity;
+import plumbline.port.PortName;
 import plumbline.result.Result;
 
 /** One audit from arguments to result. */
@@ -64,25 +65,38 @@ public final class AuditRun {
         design.files().stream()
             .map(file -> new Result.InputFile(file.file(), file.sha256()))
             .toList(),
-        scope.entries().stream().map(AuditRun::config).toList(),
+        scope.entries().stream().map(entry -> config(design, entry)).toList(),
         List.copyOf(design.silentRules()),
         Verdicts.of(outcome, request.failOn(), !scope.notAudited().isEmpty()),
         outcome.findings(),
         outcome.checks(),
         scope.notAudited(),
         scope.notInScope(),
+        outcome.notChecked(),
+        files.stream()
+            .flatMap(
+                file ->
+                    file instanceof ConfigFile.Skipped left ? Stream.of(left.line()) : Stream.of())
+            .toList(),
         failures);
   }
 
-  private static Result.ConfigFile config(Scope.Entry entry) {
+  private static Result.ConfigFile config(Design design, Scope.Entry entry) {
     SwitchSettings settings = entry.config().settings();
     return new Result.ConfigFile(
         entry.file().file(),
         entry.name(),
+        entry.config().designed().isPresent(),
         entry.file().sha256(),
         settings.lines(),
         settings.dialect().word(),
         settings.dialectReason(),
-        settings.unknownStatements());
+        settings.unknownStatements(),
+        (int) settings.ports().keySet().stream().filter(AuditRun::isPort).count(),
+        entry.config().designed().map(one -> design.portsOf(one.name()).size()).orElse(0));
+  }
+
+  private static boolean isPort(PortName port) {
+    return port.sub().isEmpty() && (port.kind().isPhysical() || port.kind().isBundle());
   }
 }

@@ -32,6 +32,25 @@ public sealed interface ConfigFile {
   }
 
   /**
+   * A file found in a folder that is one of this program's own and no config.
+   *
+   * @param file as typed
+   * @param stem the file's name without folder and extension
+   * @param what a noun with its article: {@code a design}
+   */
+  record Skipped(String file, String stem, String what) implements ConfigFile {
+    @Override
+    public boolean named() {
+      return false;
+    }
+
+    /** The one line that says so. */
+    public String line() {
+      return file + ": left out, for it is " + what + " and no config";
+    }
+  }
+
+  /**
    * A file that could not be read.
    *
    * @param file as typed

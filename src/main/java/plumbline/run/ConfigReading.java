@@ -141,6 +141,13 @@ public final class ConfigReading {
             ? Intake.read(standardInput)
             : Intake.read(source.path(), source.asTyped());
     if (read instanceof Read.Text text) {
+      Optional<String> own = OwnFiles.kind(text.text());
+      if (own.isPresent()) {
+        return isNamed(source)
+            ? new ConfigFile.Unread(
+                text.file(), text.stem(), true, "is " + own.get() + ", no config", false)
+            : new ConfigFile.Skipped(text.file(), text.stem(), own.get());
+      }
       List<SwitchSettings> switches = new ArrayList<>();
       for (SwitchText one : reader.read(text.file(), text.stem(), text.text())) {
         switches.add(settings(one, switchOf));

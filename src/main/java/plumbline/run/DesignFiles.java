@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import plumbline.design.DesignReader;
 import plumbline.design.DesignReading;
@@ -14,10 +15,15 @@ import plumbline.design.DesignSource;
 import plumbline.effective.Dialect;
 import plumbline.intake.Intake;
 import plumbline.intake.Read;
+import plumbline.intake.Source;
 import plumbline.yaml.Problem;
 
 /** Reads a design from a file, or from the design files of a folder. */
 public final class DesignFiles {
+  /** Lines that every config has and no design can hold. */
+  private static final Pattern CONFIG =
+      Pattern.compile("(?mi)^[ \\t]*(?:hostname|interface|switchport|version) +[a-z0-9]");
+
   private static final List<String> ENDINGS = List.of(".yaml", ".yml", ".json");
 
   private DesignFiles() {}
@@ -51,6 +57,10 @@ public final class DesignFiles {
    * @param typed a file, or a folder whose files in YAML or JSON are merged, sorted by name
    */
   public static Answer read(String typed) {
+    if (typed.equals(Source.STANDARD_INPUT)) {
+      return new Answer.Unusable(
+          List.of("-: standard input stands for a config; the design must be a file or a folder"));
+    }
     List<Path> paths;
     try {
       paths = paths(Path.of(typed));
@@ -77,8 +87,23 @@ public final class DesignFiles {
     DesignReading reading = DesignReader.read(sources, RuleIds.ALL, Dialect.words());
     Optional<Answer> usable =
         reading.design().map(design -> new Answer.Usable(new ReadDesign(design, paths)));
-    return usable.orElseGet(
-        () -> new Answer.Unusable(reading.problems().stream().map(Problem::toString).toList()));
+    return usable.orElseGet(() -> new Answer.Unusable(complaints(sources, reading)));
+  }
+
+  /** What is wrong; of a config in the place of a design no more than that. */
+  private static List<String> complaints(List<DesignSource> sources, DesignReading reading) {
+    List<String> misplaced =
+        sources.stream()
+            .filter(source -> CONFIG.matcher(source.text()).find())
+            .filter(source -> OwnFiles.kind(source.text()).isEmpty())
+            .map(
+                source ->
+                    source.file()
+                        + ": this looks like a config; the design comes first, then the configs")
+            .toList();
+    return misplaced.isEmpty()
+        ? reading.problems().stream().map(Problem::toString).toList()
+        : misplaced;
   }
 
   private static List<Path> paths(Path typed) throws IOException {

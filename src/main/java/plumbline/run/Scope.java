@@ -13,6 +13,8 @@ import plumbline.audit.AuditInput.UnreadConfig;
 import plumbline.design.Design;
 import plumbline.design.DesignSwitch;
 import plumbline.effective.SwitchSettings;
+import plumbline.intake.Source;
+import plumbline.rules.InputCase;
 import plumbline.text.Wording;
 
 /**
@@ -74,10 +76,7 @@ final class Scope {
     Optional<DesignSwitch> designed = switchOf(design, settings);
     if (designed.isEmpty()) {
       if (file.named()) {
-        notAudited.add(
-            file.file()
-                + ": no switch of the design has the hostname "
-                + Wording.quote(settings.name()));
+        notAudited.add(file.file() + ": " + whyUnknown(file, settings));
       }
     } else if (audited.containsKey(designed.get().name())) {
       String name = designed.get().name();
@@ -106,6 +105,20 @@ final class Scope {
                           + "); what follows, and what is absent, is undecided"));
     }
     entries.add(new Entry(new AuditedConfig(designed, settings), file));
+  }
+
+  private static String whyUnknown(ConfigFile.Read file, SwitchSettings settings) {
+    if (settings.hostname().value().isPresent()) {
+      return "no switch of the design has the hostname " + Wording.quote(settings.name());
+    }
+    if (!InputCase.isConfig(settings)) {
+      return "is no config: it holds no statement about a switch";
+    }
+    return file.file().equals(Source.STANDARD_INPUT)
+        ? "the text on standard input has no hostname line, so its switch is not known; put the"
+            + " line before it, or give the text as a file named after its switch"
+        : "the text has no hostname line, and no switch of the design is named like the file, "
+            + Wording.quote(settings.name());
   }
 
   private void missIfAbsent(DesignSwitch designed, boolean whole) {

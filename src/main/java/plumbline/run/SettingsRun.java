@@ -11,6 +11,7 @@ import plumbline.design.DesignPort;
 import plumbline.design.DesignSwitch;
 import plumbline.effective.SwitchSettings;
 import plumbline.port.PortName;
+import plumbline.rules.InputCase;
 
 /** The settings of configs, from arguments to what is shown. */
 public final class SettingsRun {
@@ -35,13 +36,16 @@ public final class SettingsRun {
    *
    * @param switches the switches, in the order given
    * @param unread one line for each file that could not be read
+   * @param skipped one line for each file of a folder that is no config
    * @param bug whether this program is to blame for one of them
    */
-  public record Answer(List<Shown> switches, List<String> unread, boolean bug) {
+  public record Answer(
+      List<Shown> switches, List<String> unread, List<String> skipped, boolean bug) {
     /** Copies the lists. */
     public Answer {
       switches = List.copyOf(switches);
       unread = List.copyOf(unread);
+      skipped = List.copyOf(skipped);
     }
   }
 
@@ -57,6 +61,7 @@ public final class SettingsRun {
     Optional<Design> known = design.map(ReadDesign::design);
     List<Shown> switches = new ArrayList<>();
     List<String> unread = new ArrayList<>();
+    List<String> skipped = new ArrayList<>();
     boolean bug = false;
     List<ConfigFile> files =
         ConfigReading.of(configs, exclusions, standardInput)
@@ -65,14 +70,22 @@ public final class SettingsRun {
       if (file instanceof ConfigFile.Unread failed) {
         unread.add(failed.line());
         bug |= failed.bug();
+      } else if (file instanceof ConfigFile.Skipped left) {
+        skipped.add(left.line());
       } else if (file instanceof ConfigFile.Read read) {
-        read.switches().forEach(settings -> switches.add(view(known, settings)));
+        for (SwitchSettings settings : read.switches()) {
+          if (InputCase.isConfig(settings)) {
+            switches.add(view(known, settings));
+          } else {
+            unread.add(read.file() + ": is no config: it holds no statement about a switch");
+          }
+        }
       }
     }
     if (files.isEmpty()) {
       unread.add(String.join(" ", configs) + ": no file in it");
     }
-    return new Answer(switches, unread, bug);
+    return new Answer(switches, unread, skipped, bug);
   }
 
   private static Optional<DesignSwitch> switchOf(Optional<Design> design, SwitchSettings settings) {

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import plumbline.design.Design;
 import plumbline.design.DesignReader;
@@ -35,7 +36,12 @@ public final class RuleCaseRun {
    * Audits all configs of a folder against its {@code design.yaml}; the whole design is in scope.
    */
   public static AuditOutcome run(Path folder) throws IOException {
-    Design design = design(Files.readString(folder.resolve("design.yaml")));
+    return run(folder, UnaryOperator.identity());
+  }
+
+  /** The same with another design made of it. */
+  static AuditOutcome run(Path folder, UnaryOperator<Design> change) throws IOException {
+    Design design = change.apply(design(Files.readString(folder.resolve("design.yaml"))));
     List<AuditInput.AuditedConfig> configs = new ArrayList<>();
     List<AuditInput.UnreadConfig> unread = new ArrayList<>();
     Set<DesignSwitch> seen = new LinkedHashSet<>();

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
@@ -49,7 +50,8 @@ class MainTest {
     Run run = Run.of("adit");
     assertThat(run.status()).isEqualTo(64);
     assertThat(run.out()).isEmpty();
-    assertThat(run.err()).startsWith("plumbline: unmatched argument").contains("'adit'");
+    assertThat(run.err())
+        .startsWith("plumbline: unknown command \"adit\"; did you mean \"audit\"?\n");
   }
 
   @ParameterizedTest
@@ -105,6 +107,20 @@ class MainTest {
     assertThat(run.status()).isEqualTo(64);
     assertThat(run.out()).isEmpty();
     assertThat(run.err()).contains("missing required parameter");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "audit, --failon=breaks, --failon, --fail-on",
+    "audit, --color, --color, --colour",
+    "settings, --rep, --rep, --report",
+    "settings, --desing, --desing, --design"
+  })
+  void an_unknown_option_gets_the_nearest_one(
+      String command, String typed, String named, String meant) {
+    assertThat(Run.of(command, typed, "x", "y").err())
+        .startsWith(
+            "plumbline: unknown option \"" + named + "\"; did you mean \"" + meant + "\"?\n");
   }
 
   @Test

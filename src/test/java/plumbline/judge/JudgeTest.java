@@ -35,7 +35,7 @@ class JudgeTest {
   }
 
   private static RuleInfo rule(String id) {
-    return new RuleInfo(id, Group.PORT, Severity.WEAKENS, "", "");
+    return new RuleInfo(id, Group.PORT, Severity.WEAKENS, "says " + id, "");
   }
 
   private static Candidate candidate(Subject subject) {
@@ -88,7 +88,7 @@ class JudgeTest {
     assertThat(findings).extracting(Finding::rule).containsExactly("port-shut");
     assertThat(findings.get(0).consequence())
         .isEqualTo(
-            "Something stops. Once that is repaired, this remains: fast-start-missing,"
+            "Something stops. When this is repaired, more remains: says fast-start-missing; says"
                 + " tagged-vlan-missing.");
   }
 

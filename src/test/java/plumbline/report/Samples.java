@@ -159,7 +159,12 @@ final class Samples {
       configs.add(
           config("configs/sw" + i + ".cfg", "sw" + i, i % 5 == 0 ? "data-centre" : "campus"));
     }
-    Result one = conforms();
+    return of(conforms(), configs, conforms().notChecked());
+  }
+
+  /** The same result of other configs and another design. */
+  static Result of(
+      Result one, List<Result.ConfigFile> configs, List<Result.NotChecked> notChecked) {
     return new Result(
         one.at(),
         one.site(),
@@ -172,6 +177,8 @@ final class Samples {
         one.checks(),
         one.notAudited(),
         one.notInScope(),
+        notChecked,
+        one.skipped(),
         one.ruleFailures());
   }
 
@@ -195,11 +202,29 @@ final class Samples {
         List.of(new Result.RuleCount("mode-differs", 400, 11, 1)),
         notAudited,
         notInScope,
+        List.of(
+            new Result.NotChecked("bundle", 9, "port"),
+            new Result.NotChecked("services", 1, "service")),
+        List.of("configs/last.json: left out, for it is a report of plumbline and no config"),
         failures);
   }
 
-  private static Result.ConfigFile config(String file, String name, String dialect) {
+  static Result.ConfigFile config(String file, String name, String dialect) {
+    return config(file, name, dialect, true, 30);
+  }
+
+  static Result.ConfigFile config(
+      String file, String name, String dialect, boolean inDesign, int designed) {
     return new Result.ConfigFile(
-        file, name, "cd".repeat(32), 214, dialect, "its ports are numbered 1/0/n", 2);
+        file,
+        name,
+        inDesign,
+        "cd".repeat(32),
+        214,
+        dialect,
+        "its ports are numbered 1/0/n",
+        2,
+        52,
+        designed);
   }
 }

@@ -2,9 +2,11 @@ package plumbline.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumbline.golden.GoldenFile;
+import plumbline.result.Result;
 import plumbline.text.Display;
 
 class TextReportTest {
@@ -41,6 +43,55 @@ class TextReportTest {
     assertThat(TextReport.of(Samples.drift(), false).lines())
         .allMatch(line -> Display.width(line) <= 80)
         .noneMatch(line -> line.endsWith(" "));
+  }
+
+  @Test
+  void where_every_key_of_the_design_has_a_rule_the_verdict_needs_no_reserve() {
+    Result all = Samples.of(Samples.conforms(), Samples.conforms().configs(), List.of());
+    assertThat(TextReport.of(all, false))
+        .startsWith("CONFORMS: nothing differs from the design.\n")
+        .doesNotContain("No rule of this version");
+  }
+
+  @Test
+  void a_conforming_run_claims_only_what_was_checked_and_names_the_rest() {
+    assertThat(TextReport.of(Samples.conforms(), false))
+        .startsWith("CONFORMS: nothing that was checked differs from the design. Not checked")
+        .contains("these keys of the design: bundle (9 ports),\n    services (1 service).");
+  }
+
+  @Test
+  void a_design_without_a_port_of_these_switches_is_said_to_have_checked_none() {
+    Result none =
+        Samples.of(
+            Samples.conforms(),
+            List.of(Samples.config("a.cfg", "a", "campus", true, 0)),
+            List.of());
+    assertThat(TextReport.of(none, false))
+        .startsWith("CONFORMS: no port was checked: the design covers none")
+        .contains("a.cfg: a, 214 lines, 0 ports in the design, 52 in the config");
+  }
+
+  @Test
+  void a_run_without_a_switch_of_the_design_says_that_nothing_was_audited() {
+    Result none =
+        Samples.of(
+            Samples.incomplete(),
+            List.of(Samples.config("a.cfg", "a", "campus", false, 0)),
+            List.of());
+    assertThat(TextReport.of(none, false))
+        .startsWith("INCOMPLETE: nothing was audited: unverified 1")
+        .contains("410 checks on 0 switches")
+        .doesNotContain("no drift found");
+  }
+
+  @Test
+  void switches_that_no_finding_is_about_are_named() {
+    List<Result.ConfigFile> configs = new ArrayList<>(Samples.drift().configs());
+    configs.add(Samples.config("c.cfg", "pier-dist1", "campus"));
+    Result three = Samples.of(Samples.drift(), configs, List.of());
+    assertThat(TextReport.of(three, false)).contains("\nWithout a finding\n  pier-dist1\n");
+    assertThat(TextReport.of(Samples.drift(), false)).doesNotContain("Without a finding");
   }
 
   @Test

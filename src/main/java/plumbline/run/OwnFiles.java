@@ -1,0 +1,38 @@
+package plumbline.run;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Tells the files that this program writes or reads for itself from configs: people keep reports
+ * and designs beside the configs that they are about.
+ */
+final class OwnFiles {
+  /** The formats name themselves near the top; a config may be as long as it likes. */
+  private static final int HEAD = 64 * 1024;
+
+  private static final Pattern FORMAT =
+      Pattern.compile(
+          "(?m)^[ \\t]*\\{?[ \\t]*\"?format\"?[ \\t]*:[ \\t]*\"?plumbline-(?<kind>[a-z]+)/[0-9]");
+
+  private static final Pattern TEXT_REPORT =
+      Pattern.compile(
+          "\\A(?:CONFORMS|DRIFT|INCOMPLETE): [^\\n]*\\n(?s:.*?)\\nWhat this report does");
+
+  private static final String SETTINGS_TABLE = "switch,file,dialect,port,setting,value,evidence,";
+
+  private OwnFiles() {}
+
+  /** What the text is, a noun with its article, where it is one of this program's own files. */
+  static Optional<String> kind(String text) {
+    String head = text.substring(0, Math.min(text.length(), HEAD));
+    Matcher format = FORMAT.matcher(head);
+    if (format.find()) {
+      return Optional.of(
+          format.group("kind").equals("design") ? "a design" : "a report of plumbline");
+    }
+    boolean report = head.startsWith(SETTINGS_TABLE) || TEXT_REPORT.matcher(head).find();
+    return report ? Optional.of("a report of plumbline") : Optional.empty();
+  }
+}
