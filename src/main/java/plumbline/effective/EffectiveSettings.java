@@ -8,6 +8,8 @@ import plumbline.port.PortName;
 import plumbline.setting.Keys;
 import plumbline.setting.Setting;
 import plumbline.setting.Truth;
+import plumbline.statement.PortCommand;
+import plumbline.statement.Statement;
 import plumbline.statement.SwitchCommand;
 import plumbline.statement.SwitchText;
 
@@ -55,6 +57,7 @@ public final class EffectiveSettings {
             routing(others, dialect),
             stanzas.doubtfulHeaders(),
             stanzas.unknownElsewhere(),
+            (int) text.statements().stream().filter(EffectiveSettings::isKnown).count(),
             text.lines());
     GatewayRule rule = new GatewayRule(settings);
     return settings.withGateways(settings.gateways().stream().map(rule::judge).toList());
@@ -97,6 +100,13 @@ public final class EffectiveSettings {
     return stanzas.doubtfulHeaders().isEmpty()
         ? Optional.empty()
         : Optional.of("an interface header names no clear port");
+  }
+
+  /** Says whether a statement tells something of a switch; a header of another block does not. */
+  private static boolean isKnown(Statement statement) {
+    return statement.command() instanceof PortCommand
+        || (statement.command() instanceof SwitchCommand
+            && !(statement.command() instanceof SwitchCommand.OtherBlock));
   }
 
   private static Setting<String> hostname(Lines others) {

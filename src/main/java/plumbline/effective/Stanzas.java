@@ -37,6 +37,8 @@ final class Stanzas {
   private final List<Statement> others = new ArrayList<>();
   private final List<Evidence.Line> doubtfulHeaders = new ArrayList<>();
   private List<Stanza> open = List.of();
+  private List<Stanza> closed = List.of();
+  private boolean exited;
   private int unknownElsewhere;
 
   private Stanzas(SwitchText text) {
@@ -66,7 +68,10 @@ final class Stanzas {
     boolean whole = true;
     for (Statement statement : text.statements()) {
       if (closes(statement)) {
+        closed = open.isEmpty() ? closed : open;
         open = List.of();
+      } else if (statement.command() instanceof Command.Exit) {
+        exited = true;
       }
       if (whole && isCutOff(statement.line())) {
         whole = false;
@@ -84,16 +89,20 @@ final class Stanzas {
   }
 
   private void breakOff() {
-    open.forEach(stanza -> stanza.doubt = text.truncation().map(SwitchTexts::breaksOff));
+    if (!exited) {
+      open.forEach(stanza -> stanza.doubt = text.truncation().map(SwitchTexts::breaksOff));
+    }
   }
 
+  /**
+   * Says whether a statement ends the stanza above it. Lines that are not read do not, whatever
+   * their depth, nor does an {@code exit} below which the port's lines go on.
+   */
   private static boolean closes(Statement statement) {
     if (statement.command() instanceof Command.Layout) {
       return isBanner(statement);
     }
-    return statement.context() != Context.PORT
-        || statement.command() instanceof Command.Exit
-        || statement.command() instanceof Command.End;
+    return statement.context() == Context.TOP || statement.command() instanceof Command.End;
   }
 
   private void take(Statement statement) {
@@ -101,10 +110,7 @@ final class Stanzas {
     if (command instanceof SwitchCommand.Interface header) {
       header(statement, header);
     } else if (statement.context() == Context.PORT) {
-      open.forEach(stanza -> stanza.statements.add(statement));
-      if (open.isEmpty() && command instanceof Command.Unknown) {
-        unknownElsewhere++;
-      }
+      ofPort(statement);
     } else if (command instanceof Command.Unknown unknown) {
       unknownElsewhere++;
       if (isAboutSomePort(unknown)) {
@@ -116,6 +122,35 @@ final class Stanzas {
     }
   }
 
+  private void ofPort(Statement statement) {
+    if (statement.command() instanceof Command.Layout) {
+      return;
+    }
+    if (statement.command() instanceof Command.Unknown unknown && isLostHeader(unknown)) {
+      putInDoubt(statement, "line " + statement.line() + " may be what is left of a header");
+    } else if (open.isEmpty() && !closed.isEmpty()) {
+      open = closed;
+      putInDoubt(statement, "line " + statement.line() + " stands apart from its header");
+    }
+    exited &= statement.command() instanceof Command.Exit;
+    open.forEach(stanza -> stanza.statements.add(statement));
+    if (open.isEmpty() && statement.command() instanceof Command.Unknown) {
+      unknownElsewhere++;
+    }
+  }
+
+  /** What follows may be of this port or of one whose header is lost: neither is known. */
+  private void putInDoubt(Statement statement, String why) {
+    doubtfulHeaders.add(statement.evidence());
+    for (Stanza stanza : open) {
+      stanza.doubt = stanza.doubt.or(() -> Optional.of(why));
+    }
+  }
+
+  private static boolean isLostHeader(Command.Unknown unknown) {
+    return SwitchingLines.mayBegin(unknown, "interface");
+  }
+
   /** A garbled header, or a port's line under a header that is lost. */
   private static boolean isAboutSomePort(Command.Unknown unknown) {
     return SwitchingLines.mayBegin(unknown, "interface")
@@ -123,6 +158,8 @@ final class Stanzas {
   }
 
   private void header(Statement statement, SwitchCommand.Interface header) {
+    closed = List.of();
+    exited = false;
     if (!(header.ports() instanceof Reading.Ports named)) {
       doubtfulHeaders.add(statement.evidence());
       meanings(header.operand(), MAX_WORDS).forEach(name -> doubt(name, statement));

@@ -31,6 +31,7 @@ import plumbline.vlan.VlanId;
  * @param routing whether the switch routes between VLANs
  * @param doubtfulHeaders interface headers that name no clear port, in order
  * @param unknownElsewhere how many unknown statements stand outside ports
+ * @param known how many statements about a switch or its ports are known, harmless ones not counted
  * @param lines the number of lines
  */
 public record SwitchSettings(
@@ -50,6 +51,7 @@ public record SwitchSettings(
     Setting<Boolean> routing,
     List<Evidence.Line> doubtfulHeaders,
     int unknownElsewhere,
+    int known,
     int lines) {
   /** Copies the collections. */
   public SwitchSettings {
@@ -151,6 +153,7 @@ public record SwitchSettings(
         routing,
         doubtfulHeaders,
         unknownElsewhere,
+        known,
         lines);
   }
 }

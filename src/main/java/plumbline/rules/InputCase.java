@@ -4,8 +4,6 @@ import java.util.Optional;
 import plumbline.design.Design;
 import plumbline.design.DesignSwitch;
 import plumbline.effective.SwitchSettings;
-import plumbline.setting.Evidence;
-import plumbline.setting.Setting;
 
 /** One thing that a run was given to read, or should have been given. */
 public sealed interface InputCase {
@@ -58,16 +56,6 @@ public sealed interface InputCase {
 
   /** Whether a text says anything of a switch; otherwise it is no config. */
   static boolean isConfig(SwitchSettings settings) {
-    return settings.hostname().value().isPresent()
-        || !settings.ports().isEmpty()
-        || !settings.doubtfulHeaders().isEmpty()
-        || settings.vlans().entries().values().stream()
-            .anyMatch(entry -> isWritten(entry.active()) || isWritten(entry.name()))
-        || isWritten(settings.tree().mode())
-        || isWritten(settings.routing());
-  }
-
-  private static boolean isWritten(Setting<?> setting) {
-    return setting.evidence().stream().anyMatch(Evidence.Line.class::isInstance);
+    return settings.known() > 0 || settings.hostname().value().isPresent();
   }
 }

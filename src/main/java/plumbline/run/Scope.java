@@ -73,7 +73,9 @@ final class Scope {
   }
 
   private void take(ConfigFile.Read file, SwitchSettings settings) {
-    Optional<DesignSwitch> designed = switchOf(design, settings);
+    // A text that says nothing of a switch must not stand in for the one its file is named after.
+    Optional<DesignSwitch> designed =
+        switchOf(design, settings).filter(any -> InputCase.isConfig(settings));
     if (designed.isEmpty()) {
       if (file.named()) {
         notAudited.add(file.file() + ": " + whyUnknown(file, settings));

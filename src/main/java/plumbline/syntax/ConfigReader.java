@@ -59,7 +59,7 @@ public final class ConfigReader {
         lines.number(part.first()),
         lines.number(part.end() - 1),
         cut.statements(),
-        facts.script(),
+        facts.script(cut),
         facts.truncation(cut),
         times(scan, part));
   }

@@ -82,7 +82,9 @@ final class Cutter {
     String text = scan.statement(line);
     int indent = lines.indent(line);
     Optional<Prompt> prompt = scan.prompt(line).filter(Prompt::takesStatements);
-    if (afterLog && isFragment(text, indent)) {
+    if (prompt.isEmpty() && isWrapped(line, text)) {
+      wrapped(line, text);
+    } else if (afterLog && isFragment(text, indent)) {
       fragment(line, text);
     } else if (prompt.isPresent()) {
       prompted(line, text, prompt.get().context());
@@ -119,8 +121,88 @@ final class Cutter {
       block = Block.top();
       return;
     }
+    if (isForeign(line, meaning)) {
+      foreign(line, text, meaning);
+      return;
+    }
     block = Block.top();
     outside(line, text, indent);
+  }
+
+  /**
+   * Says whether a line beside a port's lines is no header, for lines of a port stand below it: a
+   * piece of wrapped text, another line that does not belong here, or a header that is lost.
+   */
+  private boolean isForeign(int line, Meaning top) {
+    return block.context() == Context.PORT
+        && !flat
+        && !block.isSealed()
+        && (Reader.isUnknown(top) || Reader.opensNothing(top))
+        && !Reader.isLostHeader(top)
+        && holdsPortLines(line);
+  }
+
+  private boolean holdsPortLines(int header) {
+    for (int line = header + 1; line < end; line++) {
+      if (!scan.kind(line).isStatement()) {
+        continue;
+      }
+      if (lines.indent(line) <= block.indent() || scan.prompt(line).isPresent()) {
+        return false;
+      }
+      if (reader.isOfPortsAlone(scan.statement(line))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Keeps the port open: it, or the one whose header is lost, is in doubt from here on. */
+  private void foreign(int line, String text, Meaning top) {
+    if (Reader.isFact(top)) {
+      // It counts for the switch; the lines below it are still nobody's for sure.
+      emit(top, Context.TOP, line);
+      return;
+    }
+    emit(Reader.lostHeader(text, top), Context.PORT, line);
+  }
+
+  /**
+   * Says whether a line is the rest of a list that a terminal wrapped: numbers alone, which no
+   * statement of a port is.
+   */
+  private boolean isWrapped(int line, String text) {
+    return block.context() == Context.PORT
+        && lastStatement >= 0
+        && out.get(lastStatement).context() == Context.PORT
+        && Shapes.isListPiece(text)
+        && isRightBelow(out.get(lastStatement), line)
+        && (Reader.isPortFact(out.get(lastStatement).meaning())
+            || Shapes.endsInsideList(scan.statement(line - 1)));
+  }
+
+  private boolean isRightBelow(Statement above, int line) {
+    int at = line - 1;
+    while (at >= 0 && !scan.kind(at).isStatement()) {
+      at--;
+    }
+    return at >= 0 && lines.lines().number(at) == above.lastLine();
+  }
+
+  private void wrapped(int line, String text) {
+    Statement above = out.get(lastStatement);
+    String begun = scan.statement(above.line() - 1);
+    Meaning joined = reader.read(Context.PORT, begun + text);
+    if (Shapes.endsInsideList(begun)
+        && above.line() == above.lastLine()
+        && Reader.isPortFact(joined)) {
+      out.extend(lastStatement, joined, line);
+      return;
+    }
+    if (!Reader.isUnknown(above.meaning())) {
+      out.doubt(lastStatement, Reader.doubtful(above.meaning()));
+    }
+    emit(reader.garbled(Context.PORT, text), Context.PORT, line);
   }
 
   private void outside(int line, String text, int indent) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import plumbline.statement.Command;
 import plumbline.statement.Context;
+import plumbline.statement.PortCommand;
 import plumbline.statement.SwitchCommand;
 
 /**
@@ -79,6 +80,9 @@ final class LineScan {
       }
       state = State.CONFIG;
     }
+    if (LogLine.isTimed(content)) {
+      return put(line, LineKind.LOG);
+    }
     int log = LogLine.mark(content);
     return log >= 0 ? logged(line, content, log) : config(line, content);
   }
@@ -105,7 +109,8 @@ final class LineScan {
       out.kind(line - 1, LineKind.NOISE);
     }
     if (command.isEmpty()) {
-      state = config ? State.SESSION : State.OUTPUT;
+      boolean inside = state == State.CONFIG && isPortLineBelow(line);
+      state = config ? State.SESSION : inside ? State.CONFIG : State.OUTPUT;
       return line + 1;
     }
     out.skip(line, prompt.length());
@@ -114,6 +119,18 @@ final class LineScan {
       return comment(line, command);
     }
     return config ? typed(line, command) : atExecLevel(line, command);
+  }
+
+  /** Says whether a port's lines go on below a prompt at which nothing was typed. */
+  private boolean isPortLineBelow(int line) {
+    int below = line + 1;
+    while (below < lines.count() && lines.isEmpty(below)) {
+      below++;
+    }
+    return below < lines.count()
+        && base >= 0
+        && lines.indent(below) > base
+        && source.read(Context.PORT, lines.content(below)).command() instanceof PortCommand;
   }
 
   private int atExecLevel(int line, String command) {
@@ -191,7 +208,7 @@ final class LineScan {
       boolean ends = preamble.bytes().isPresent();
       return mark(line, ends ? Mark.Kind.START_OF_ENDING : Mark.Kind.START, "");
     }
-    if (Lead.isNoStatement(content) && !isBelowLog(line)) {
+    if (Lead.isNoStatement(content) && !isBelowLog(line) && !isWrapped(line, content)) {
       saving = EndUserCommand.isSave(content);
       refuse(line, content);
       return put(line, LineKind.NOISE);
@@ -307,6 +324,18 @@ final class LineScan {
   private boolean isBelowLog(int line) {
     return line > 0
         && (out.kind(line - 1) == LineKind.LOG || out.kind(line - 1) == LineKind.GARBLED);
+  }
+
+  /** Says whether a number may be the rest of a list that stops in the line above. */
+  private boolean isWrapped(int line, String content) {
+    if (!Shapes.isListPiece(content) || line == 0 || out.kind(line - 1) != LineKind.STATEMENT) {
+      return false;
+    }
+    String above = lines.content(line - 1);
+    int blank = above.lastIndexOf(' ');
+    return blank > 0
+        && (above.indexOf(',', blank) > 0 || above.indexOf('-', blank) > 0)
+        && Shapes.isListPiece(above.substring(blank + 1));
   }
 
   private boolean isTable(int line, String content) {

@@ -2,6 +2,7 @@ package plumbline.syntax;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * Log messages that a switch prints between the lines of a capture, such as {@code *Mar 1
@@ -12,7 +13,21 @@ final class LogLine {
   private static final List<String> HEADER_WORDS = List.of("interface ", "vlan ");
   private static final String CONFIGURED = ": Configured from console";
 
+  private static final Pattern TIME =
+      Pattern.compile(
+          "[*.]?(?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec) +\\d{1,2} (?:\\d{4} )?"
+              + "\\d{1,2}:\\d{2}:\\d{2}(?:\\.\\d+)?(?: [A-Z]{2,5})?: ");
+
   private LogLine() {}
+
+  /** Says whether a line without a mark begins with the time of a message, as no statement does. */
+  static boolean isTimed(String line) {
+    char first = line.charAt(0);
+    return (first == '*' || first == '.' || Character.isUpperCase(first))
+        && line.indexOf(':') > 0
+        && mark(line) < 0
+        && TIME.matcher(line).lookingAt();
+  }
 
   /** The offset of a message's mark, {@code %FACILITY-severity-NAME}; -1 where there is none. */
   static int mark(String line) {

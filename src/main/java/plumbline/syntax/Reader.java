@@ -1,7 +1,9 @@
 package plumbline.syntax;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import plumbline.port.PortNames;
 import plumbline.statement.Command;
 import plumbline.statement.Context;
@@ -9,10 +11,19 @@ import plumbline.statement.Form;
 import plumbline.statement.Meaning;
 import plumbline.statement.PortCommand;
 import plumbline.statement.SwitchCommand;
+import plumbline.text.HiddenText;
+import plumbline.text.Secrets;
 
 /** Asks the grammar about one line, as the cutter needs it: what it says, and what it opens. */
 final class Reader {
   private static final String GROUPS = " hsrp vrrp glbp ";
+
+  /** Keywords of headers whose lines are worded as a port's are. */
+  private static final Set<String> BLOCKS_OF_PORT_LINES =
+      Set.of("template", "port-profile", "profile", "macro");
+
+  private static final List<String> PORT_WORDS =
+      List.of("switchport", "spanning-tree", "channel-group", "storm-control");
 
   private final StatementSource source;
 
@@ -90,6 +101,37 @@ final class Reader {
       return !unknown.understood().isEmpty() && unknown.understood().get(0).equals("interface");
     }
     return top.form() == Form.SET && top.command() instanceof SwitchCommand.Interface;
+  }
+
+  /** A line that may be what is left of an interface header. */
+  static Meaning lostHeader(String text, Meaning top) {
+    String word = Secrets.mask(firstWord(text));
+    HiddenText hidden = HiddenText.of(text);
+    return new Meaning(
+        Form.SET, new Command.Unknown(word, List.of("interface"), List.of(), hidden), word);
+  }
+
+  /** Says whether a known top-level reading is a line of its own, never the header of a block. */
+  static boolean opensNothing(Meaning top) {
+    if (top.command() instanceof Command.Harmless harmless) {
+      return !BLOCKS_OF_PORT_LINES.contains(harmless.keyword().toLowerCase(Locale.ROOT));
+    }
+    return isFact(top)
+        && opened(top, 0, 0).isTop()
+        && !(top.command() instanceof SwitchCommand.Hostname);
+  }
+
+  /**
+   * Says whether a line can stand in no block but a port's; descriptions, addresses and shutdown
+   * stand in others too.
+   */
+  boolean isOfPortsAlone(String text) {
+    String first = firstWord(text).toLowerCase(Locale.ROOT);
+    String word =
+        first.equals("no") ? EndUserCommand.word(text, 1).toLowerCase(Locale.ROOT) : first;
+    return word.length() >= 2
+        && PORT_WORDS.stream().anyMatch(known -> known.startsWith(word))
+        && isPortFact(read(Context.PORT, text));
   }
 
   /** Says whether a top-level reading opens ports that are named clearly. */

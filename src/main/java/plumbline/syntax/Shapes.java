@@ -31,6 +31,21 @@ final class Shapes {
     return true;
   }
 
+  /** Says whether a line is nothing but a piece of a list of numbers. */
+  static boolean isListPiece(String content) {
+    return content
+        .chars()
+        .allMatch(c -> (c >= '0' && c <= '9') || c == ',' || c == '-' || c == ' ');
+  }
+
+  /** Says whether a line stops where a list of numbers must go on. */
+  static boolean endsInsideList(String content) {
+    int last = content.length() - 1;
+    return last > 0
+        && (content.charAt(last) == ',' || content.charAt(last) == '-')
+        && Character.isDigit(content.charAt(last - 1));
+  }
+
   /** Says whether a line is the version line near the top of a saved config. */
   static boolean isVersion(String content) {
     return content.regionMatches(true, 0, "version ", 0, 8)

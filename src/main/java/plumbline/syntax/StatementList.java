@@ -81,6 +81,14 @@ final class StatementList {
         index, new Statement(meaning, old.context(), old.line(), old.lastLine(), old.column()));
   }
 
+  /** Puts the meaning on a statement that goes on in a line further down, counted from 0. */
+  void extend(int index, Meaning meaning, int line) {
+    Statement old = statements.get(index);
+    statements.subList(index + 1, statements.size()).clear();
+    statements.set(
+        index, new Statement(meaning, old.context(), old.line(), lines.number(line), old.column()));
+  }
+
   /** The meaning of an unread line that begins so. */
   static Meaning harmless(String keyword) {
     return new Meaning(Form.SET, new Command.Harmless(keyword), "");

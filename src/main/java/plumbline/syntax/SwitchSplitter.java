@@ -18,6 +18,7 @@ final class SwitchSplitter {
   private final List<Part> parts = new ArrayList<>();
   private int first;
   private Optional<String> named = Optional.empty();
+  private Optional<String> before = Optional.empty();
   private Optional<String> prompted = Optional.empty();
   private int top = NONE;
   private boolean ended;
@@ -42,6 +43,7 @@ final class SwitchSplitter {
     for (Mark mark : scan.marks()) {
       splitter.take(mark);
     }
+    splitter.hushRepeatedName();
     splitter.close(scan.lines().count());
     return splitter.joinEmpty();
   }
@@ -92,6 +94,22 @@ final class SwitchSplitter {
     top = NONE;
   }
 
+  /** A name that is said again behind the end of the config, and nothing else, is no config. */
+  private void hushRepeatedName() {
+    int only = NONE;
+    for (int line = first; line < scan.lines().count(); line++) {
+      if (scan.kind(line).isStatement()) {
+        if (only != NONE) {
+          return;
+        }
+        only = line;
+      }
+    }
+    if (only != NONE && !parts.isEmpty() && named.isPresent() && named.equals(before)) {
+      scan.kind(only, LineKind.NOISE);
+    }
+  }
+
   private int upOverComments(int line) {
     int at = line;
     while (at > first && isBetween(scan.kind(at - 1))) {
@@ -109,6 +127,7 @@ final class SwitchSplitter {
       parts.add(new Part(first, end, named.isPresent(), prompted));
       first = end;
     }
+    before = named;
     named = Optional.empty();
     prompted = Optional.empty();
     top = NONE;

@@ -7,6 +7,7 @@ import java.util.Optional;
 import plumbline.statement.Command;
 import plumbline.statement.Context;
 import plumbline.statement.Statement;
+import plumbline.statement.SwitchCommand;
 import plumbline.statement.SwitchText.Truncation;
 import plumbline.syntax.SwitchSplitter.Part;
 
@@ -87,9 +88,11 @@ final class TextFacts {
    * the output of a command that shows only part of a config (but not if its filter may leave all
    * of it, and version, name and end are there), or if it has no indentation; the last does not
    * hold for a text that names its switch, closes with {@code end} and never says {@code exit}:
-   * that is a dump whose indentation was lost. An indented text without any mark is a dump.
+   * that is a dump whose indentation was lost. An indented text without any mark is a dump, but not
+   * if all that it says is a switch's name and what some ports do: every dump says more beside its
+   * ports, so that this is a fragment, a script like any other.
    */
-  boolean script() {
+  boolean script(Cutter.Cut cut) {
     boolean part = false;
     for (Mark mark : marks) {
       switch (mark.kind()) {
@@ -108,7 +111,32 @@ final class TextFacts {
     if (part || has(Mark.Kind.CONFIGURE) || has(Mark.Kind.CONFIG_PROMPT)) {
       return true;
     }
-    return flat && !(has(Mark.Kind.HOSTNAME) && ends() && !says("exit"));
+    return isFragment(cut) || (flat && !(has(Mark.Kind.HOSTNAME) && ends() && !says("exit")));
+  }
+
+  /** Says whether nothing stands beside ports but the switch's name. */
+  private boolean isFragment(Cutter.Cut cut) {
+    if (has(Mark.Kind.END) || has(Mark.Kind.OPEN_BANNER) || has(Mark.Kind.OPEN_BLOB)) {
+      return false;
+    }
+    boolean ports = false;
+    for (Statement statement : cut.statements()) {
+      if (statement.command() instanceof SwitchCommand.Interface) {
+        ports = true;
+      } else if (statement.context() != Context.PORT && !isSilent(statement)) {
+        return false;
+      }
+    }
+    return ports;
+  }
+
+  private static boolean isSilent(Statement statement) {
+    return statement.command() instanceof SwitchCommand.Hostname
+        || statement.command() instanceof Command.Exit
+        || (statement.command() instanceof Command.Layout layout
+            && layout.kind() != Command.Layout.Kind.BANNER)
+        || (statement.context() == Context.OTHER && Reader.isHarmless(statement.meaning()))
+        || Reader.isLostHeader(statement.meaning());
   }
 
   /** Says whether all is there that frames a dump: a version line, a name and an end. */
@@ -171,7 +199,7 @@ final class TextFacts {
       if (stopsInsideStatement(cut)) {
         found.add(at(open, "the text stops inside a statement"));
       }
-      if (has(Mark.Kind.START_OF_ENDING) && !has(Mark.Kind.END)) {
+      if (lacksEnd()) {
         found.add(at(open, "no end line"));
       }
     }
@@ -182,12 +210,60 @@ final class TextFacts {
     return new Truncation(scan.lines().lines().number(line), why);
   }
 
-  private boolean stopsAtPager() {
-    int line = part.end() - 1;
-    while (line >= part.first() && scan.kind(line) == LineKind.BLANK) {
-      line--;
+  /**
+   * Says whether the line {@code end} is missing. A dump of a dialect that prints it tells so by
+   * its version line or size line. A text without either tells so by the campus dialect's own
+   * lines, its ports in full names, if it does not reach the lines of consoles and sessions: that
+   * is where such dumps stop in files that people trimmed by hand, which are whole but for that
+   * line.
+   */
+  private boolean lacksEnd() {
+    if (has(Mark.Kind.END)) {
+      return false;
     }
-    return line >= part.first() && scan.lines().paged(line) && scan.lines().isEmpty(line);
+    return has(Mark.Kind.START_OF_ENDING) || (!has(Mark.Kind.START) && showsCampusPart());
+  }
+
+  private boolean showsCampusPart() {
+    boolean ports = false;
+    boolean marked = false;
+    for (int line = part.first(); line < part.end(); line++) {
+      if (scan.kind(line) == LineKind.STATEMENT) {
+        String text = scan.statement(line);
+        if (CampusMark.isConsole(text) || CampusMark.isForeign(text)) {
+          return false;
+        }
+        ports |= CampusMark.isFullPortHeader(text);
+        marked |= CampusMark.is(text);
+      }
+    }
+    return ports && marked;
+  }
+
+  /** Says whether a pager mark is the last of the config: behind it stand prompts and answers. */
+  private boolean stopsAtPager() {
+    for (int line = lastStatement() + 1; line < part.end(); line++) {
+      boolean said = scan.kind(line) == LineKind.COMMENT || scan.prompt(line).isPresent();
+      if (said) {
+        return false;
+      }
+      if (scan.lines().paged(line) && scan.lines().isEmpty(line)) {
+        return isBareBehind(line);
+      }
+    }
+    return false;
+  }
+
+  private boolean isBareBehind(int pager) {
+    for (int line = pager + 1; line < part.end(); line++) {
+      if (scan.prompt(line).isPresent()) {
+        return true;
+      }
+      if (scan.kind(line) == LineKind.COMMENT) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private boolean stopsInsideStatement(Cutter.Cut cut) {

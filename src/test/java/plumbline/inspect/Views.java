@@ -162,6 +162,7 @@ final class Views {
         Setting.known(true, line(6, "ip routing")),
         List.of(),
         2,
+        40,
         214);
   }
 
