@@ -8,6 +8,9 @@ import plumbline.rules.Outcome.Candidate;
 import plumbline.setting.Keys;
 import plumbline.setting.PortMode;
 import plumbline.setting.Setting;
+import plumbline.setting.VoiceVlan;
+import plumbline.vlan.VlanId;
+import plumbline.vlan.VlanSet;
 
 /** A port that is access where the design wants a trunk, or the like. */
 final class ModeDiffers implements PortRule {
@@ -60,15 +63,12 @@ final class ModeDiffers implements PortRule {
       case ACCESS ->
           "Only "
               + vlan(port, port.get(Keys.ACCESS_VLAN))
-              + " passes, untagged; tagged frames to and from "
+              + " passes, untagged"
+              + voice(port)
+              + "tagged frames to and from "
               + behind
               + " are dropped.";
-      case TRUNK ->
-          "Untagged frames of "
-              + behind
-              + " land in "
-              + vlan(port, port.get(Keys.NATIVE_VLAN))
-              + ", and every VLAN of the allowed list is open to it.";
+      case TRUNK -> trunk(port, behind);
       case ROUTED -> "The port does not bridge: no VLAN reaches " + behind + ".";
       case NEGOTIATED -> "The port bridges instead of routing for " + behind + ".";
       case OTHER ->
@@ -79,7 +79,31 @@ final class ModeDiffers implements PortRule {
     };
   }
 
-  private static String vlan(PortCase port, Setting<plumbline.vlan.VlanId> setting) {
+  private static String voice(PortCase port) {
+    return port.get(Keys.VOICE_VLAN)
+        .value()
+        .flatMap(VoiceVlan::vlan)
+        .map(vlan -> ", and " + port.at().name(vlan) + " tagged for phones; other ")
+        .orElse("; ");
+  }
+
+  private static String trunk(PortCase port, String behind) {
+    Optional<VlanSet> allowed = port.get(Keys.ALLOWED).value();
+    if (allowed.filter(VlanSet::isEmpty).isPresent()) {
+      return "Nothing passes: the trunk allows no VLAN.";
+    }
+    Optional<VlanId> nativeVlan = port.get(Keys.NATIVE_VLAN).value();
+    boolean dropped =
+        port.get(Keys.NATIVE_TAGGING).is(true)
+            || (allowed.isPresent()
+                && nativeVlan.filter(vlan -> !allowed.get().contains(vlan)).isPresent());
+    return "Untagged frames of "
+        + behind
+        + (dropped ? " are dropped" : " land in " + vlan(port, port.get(Keys.NATIVE_VLAN)))
+        + ", and every VLAN of the allowed list is open to it.";
+  }
+
+  private static String vlan(PortCase port, Setting<VlanId> setting) {
     return setting.value().map(port.at()::name).orElse("a VLAN that the text does not tell");
   }
 }

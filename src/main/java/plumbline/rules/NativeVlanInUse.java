@@ -8,6 +8,7 @@ import plumbline.design.RoleKeys;
 import plumbline.design.Wanted;
 import plumbline.finding.Place;
 import plumbline.finding.Severity;
+import plumbline.port.PortKind;
 import plumbline.rules.Outcome.Candidate;
 import plumbline.setting.Keys;
 import plumbline.setting.PortMode;
@@ -55,18 +56,47 @@ final class NativeVlanInUse implements PortRule, SwitchRule {
                 port.subject(),
                 "native VLAN " + wish.get().value(),
                 "native VLAN " + found + ", in which hosts live",
-                "Untagged frames of "
-                    + Words.behind(port.port())
-                    + " land among the hosts of "
-                    + found
-                    + "; a host there can send double-tagged frames into other VLANs.",
+                consequence(port, found),
                 port.proofs(setting),
                 Optional.of(wish.get().at()))
             .about(VlanSet.of(wish.get().value().id().number(), found.id().number()))
             .boundTo(PortMode.TRUNK));
   }
 
-  /** Looks for ports and addresses in unused VLANs that are the native one of a designed trunk. */
+  private static String consequence(PortCase port, DesignVlan found) {
+    String untagged = "Untagged frames of " + Words.behind(port.port());
+    String promised =
+        port.port()
+                .role()
+                .value(RoleKeys.TAGGED)
+                .filter(set -> set.contains(found.id()))
+                .isPresent()
+            ? " The design promises " + found + " tagged here, and it leaves untagged."
+            : "";
+    if (port.get(Keys.NATIVE_TAGGING).is(true)) {
+      return untagged
+          + " are dropped, as native tagging is on; without it they land in "
+          + found
+          + ".";
+    }
+    if (!allows(port, found)) {
+      return untagged
+          + " are dropped, as "
+          + found
+          + " is not in the allowed list; once it is allowed, they land among its hosts.";
+    }
+    return untagged
+        + " land among the hosts of "
+        + found
+        + "; a host there can send double-tagged frames into other VLANs."
+        + promised;
+  }
+
+  private static boolean allows(PortCase port, DesignVlan vlan) {
+    return port.get(Keys.ALLOWED).value().map(set -> set.contains(vlan.id())).orElse(true);
+  }
+
+  /** Looks for ports and addresses in VLANs that the design keeps empty. */
   @Override
   public void check(SwitchCase device, Outcomes outcomes) {
     List<PortCase> trunks = device.ports().stream().filter(NativeVlanInUse::isOpenTrunk).toList();
@@ -74,9 +104,10 @@ final class NativeVlanInUse implements PortRule, SwitchRule {
       List<Place> ends =
           trunks.stream()
               .filter(trunk -> trunk.get(Keys.NATIVE_VLAN).is(vlan.id()))
+              .filter(trunk -> allows(trunk, vlan) && !trunk.get(Keys.NATIVE_TAGGING).is(true))
               .map(trunk -> trunk.subject().place().orElseThrow())
               .toList();
-      if (vlan.unused() && !ends.isEmpty()) {
+      if (vlan.unused()) {
         Occupants.of(device, vlan)
             .forEach(
                 occupant ->
@@ -94,15 +125,32 @@ final class NativeVlanInUse implements PortRule, SwitchRule {
             occupant.subject(),
             "no host in " + vlan,
             occupant.found(),
-            "What is connected there shares "
-                + vlan
-                + " with the untagged frames of "
-                + Words.list(trunks.stream().map(end -> end.port().orElseThrow()).toList())
-                + " and can send double-tagged frames into other VLANs.",
+            consequence(vlan, occupant, trunks),
             occupant.proofs(),
             Optional.of(vlan.at()))
         .about(VlanSet.of(vlan.id().number()))
         .beside(trunks);
+  }
+
+  private static String consequence(
+      DesignVlan vlan, Occupants.Occupant occupant, List<Place> trunks) {
+    if (trunks.isEmpty()) {
+      return "The design keeps "
+          + vlan
+          + " empty, so that untagged frames of a trunk meet nobody; here somebody is.";
+    }
+    String untagged =
+        "the untagged frames of "
+            + Words.list(trunks.stream().map(end -> end.port().orElseThrow()).toList());
+    boolean isPort =
+        occupant.subject().port().filter(port -> port.kind() != PortKind.VLAN).isPresent();
+    return isPort
+        ? "What is connected there shares "
+            + vlan
+            + " with "
+            + untagged
+            + " and can send double-tagged frames into other VLANs."
+        : "The switch itself can be reached by " + untagged + ".";
   }
 
   private static Outcome open(SwitchCase device, DesignVlan vlan, Occupants.Occupant occupant) {
@@ -118,7 +166,6 @@ final class NativeVlanInUse implements PortRule, SwitchRule {
 
   private static boolean isOpenTrunk(PortCase port) {
     return port.isSwitching()
-        && port.wish(RoleKeys.NATIVE).isPresent()
         && port.settings().isPresent()
         && port.get(Keys.MODE).is(PortMode.TRUNK)
         && !port.get(Keys.SHUT).is(true);

@@ -1,7 +1,6 @@
 package plumbline.rules;
 
 import java.util.Optional;
-import plumbline.design.DesignPort.Place;
 import plumbline.finding.Severity;
 import plumbline.rules.Outcome.Candidate;
 import plumbline.setting.Keys;
@@ -48,11 +47,10 @@ final class PortShut implements PortRule {
 
   private static String consequence(PortCase port) {
     String behind = Words.behind(port.port());
-    if (port.port().place() == Place.LINK) {
-      return Words.capital(behind) + " is down.";
-    }
-    return port.port().place() == Place.MEMBER
-        ? Words.capital(behind) + " is down: the bundle has one cable less."
-        : Words.capital(behind) + " has no connection through this port.";
+    return switch (port.port().place()) {
+      case LINK -> Words.capital(behind) + " passes nothing.";
+      case MEMBER -> "This cable passes nothing, so that the bundle lacks it.";
+      default -> Words.capital(behind) + " has no connection through this port.";
+    };
   }
 }

@@ -35,10 +35,13 @@ import plumbline.text.Secrets;
  */
 public final class StatementParser implements StatementSource {
   /** Longer texts are rare and not worth keeping. */
-  private static final int LONGEST_SHARED = 400;
+  private static final int LONGEST_SHARED = 4_096;
 
   /** Longer than a list of all VLANs one by one: no statement, but data. */
   private static final int LONGEST_STATEMENT = 32_768;
+
+  /** As much of it as can hold the keywords that say what it was about. */
+  private static final int LONGEST_LEAD = 400;
 
   private static final String STAND_IN = " x";
   private static final Set<String> EXITS = Set.of("exit", "quit");
@@ -78,10 +81,10 @@ public final class StatementParser implements StatementSource {
     if (context == Context.OTHER) {
       return other(statement);
     }
-    Expander.Expansion expansion = expander.expand(context, statement);
     if (statement.length() > LONGEST_STATEMENT) {
-      return unknown(expansion, statement);
+      return unknown(expander.expand(context, statement.substring(0, LONGEST_LEAD)), statement);
     }
+    Expander.Expansion expansion = expander.expand(context, statement);
     Optional<Meaning> named = expansion.fits() ? named(context, expansion) : Optional.empty();
     return named.orElseGet(() -> share(context, text, parse(context, expansion, statement)));
   }
