@@ -626,15 +626,15 @@ class ConfigReaderTest {
   }
 
   @Test
-  void anUnknownLineBesideABlockClosesIt() {
+  void anUnknownLineBesideABlockLeavesWhatFollowsInDoubt() {
     assertThat(
             Shown.told(one("interface Gi1/0/1\n shutdown\nfrobnicate\n switchport mode trunk\n")))
         .isEqualTo(
             """
             1:1 TOP interface Gi1/0/1
             2:2 PORT shutdown
-            3:1 TOP ? frobnicate
-            4:2 OTHER (Harmless[keyword=frobnicate])""");
+            3:1 PORT ? frobnicate interface
+            4:2 PORT switchport mode trunk""");
   }
 
   @Test
@@ -1080,8 +1080,8 @@ class ConfigReaderTest {
   }
 
   @Test
-  void anIndentedTextWithoutAnyMarkIsADump() {
-    assertThat(one("hostname A\n!\ninterface Gi1/0/1\n shutdown\n").script()).isFalse();
+  void anIndentedTextOfOnePortIsAFragmentAndNoDump() {
+    assertThat(one("hostname A\n!\ninterface Gi1/0/1\n shutdown\n").script()).isTrue();
   }
 
   // ------------------------------------------------------------------------------- truncation
