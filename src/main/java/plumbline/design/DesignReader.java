@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import plumbline.port.PortName;
+import plumbline.text.Secrets;
 import plumbline.text.Wording;
 import plumbline.yaml.Node;
 import plumbline.yaml.Position;
@@ -110,8 +111,8 @@ public final class DesignReader {
     new RootCheck(switches.all().values(), problems).run();
     return new Design(
         sources.stream().map(one -> new Design.SourceFile(one.file(), one.sha256())).toList(),
-        sections.text("site").map(Wanted::value),
-        sections.text("revision").map(Wanted::value),
+        sections.text("site").map(Wanted::value).map(Secrets::mask),
+        sections.text("revision").map(Wanted::value).map(Secrets::mask),
         vlans.all(),
         vlans.ranges(sections.scalars("other-vlans"), false),
         roles.all(),

@@ -11,6 +11,7 @@ import plumbline.design.Shape.Truth;
 import plumbline.design.Shape.Whole;
 import plumbline.design.Shape.Words;
 import plumbline.text.Nearest;
+import plumbline.text.Secrets;
 import plumbline.text.Wording;
 import plumbline.yaml.Node;
 
@@ -26,7 +27,11 @@ final class ScalarCheck {
     if (scalar.kind() == Node.Kind.NOTHING) {
       return Optional.of(label + " has no value; expected " + shape.expected());
     }
-    String must = label + " must be " + shape.expected() + ", found " + found(scalar);
+    String must = label + " must be " + shape.expected() + ", found " + found(scalar, label);
+    if (Secrets.announces(label)) {
+      // What was likely meant, or a plainer spelling, would tell of the value as well.
+      return Optional.of(must);
+    }
     if (scalar.kind() == Node.Kind.TEXT && takesNumbers(shape) && isPlain(scalar.text())) {
       return Optional.of(must + " in quotes; write it without them");
     }
@@ -35,15 +40,18 @@ final class ScalarCheck {
     }
     Optional<String> meant = meant(scalar.text(), shape);
     if (meant.isPresent()) {
-      String found = label + " cannot be " + found(scalar);
+      String found = label + " cannot be " + found(scalar, label);
       return Optional.of(found + "; did you mean " + Wording.quote(meant.get()) + "?");
     }
     return Optional.of(must);
   }
 
-  /** The value as a message shows it. */
-  static String found(Node.Scalar scalar) {
-    return scalar.kind() == Node.Kind.NOTHING ? "nothing" : Wording.quote(scalar.text());
+  /** The value as a message shows it: hidden when its label announces a secret. */
+  static String found(Node.Scalar scalar, String label) {
+    if (scalar.kind() == Node.Kind.NOTHING) {
+      return "nothing";
+    }
+    return Secrets.announces(label) ? Secrets.MASK : Wording.quote(scalar.text());
   }
 
   private static boolean has(Node.Scalar scalar, Shape shape) {

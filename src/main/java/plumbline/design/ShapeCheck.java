@@ -162,7 +162,7 @@ final class ShapeCheck {
     String found =
         node instanceof Node.Items
             ? "a list"
-            : node instanceof Node.Entries ? "a map" : ScalarCheck.found((Node.Scalar) node);
+            : node instanceof Node.Entries ? "a map" : ScalarCheck.found((Node.Scalar) node, label);
     return label + " must be " + shape.expected() + ", found " + found;
   }
 }

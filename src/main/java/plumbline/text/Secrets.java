@@ -1,44 +1,49 @@
 package plumbline.text;
 
+import java.text.Normalizer;
 import java.util.List;
-import java.util.Locale;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Masks what may be a secret in text taken from a config: the token after a word such as {@code
- * password}, and everything that has the form of a hash, a key or an encoded password (forms:
+ * Masks what may be a secret in text taken from a config: everything after a word such as {@code
+ * password}, and every token that has the form of a hash, a key or an encoded password (forms:
  * common practice, no source). Rather too much is masked than too little.
  */
 public final class Secrets {
   /** What stands in place of a secret. */
   public static final String MASK = "***";
 
-  private static final Set<String> ANNOUNCERS =
-      Set.of(
-          "password",
-          "passwd",
-          "passphrase",
-          "pass",
-          "pwd",
-          "pw",
-          "secret",
-          "key",
-          "key-string",
-          "keystring",
-          "community",
-          "psk",
-          "pre-shared-key",
-          "shared-secret",
-          "md5",
-          "hash",
-          "token",
-          "credential");
+  private static final String NO_MORE = "(?![\\p{L}\\p{N}])";
 
-  /** Words that may stand between an announcer and its secret. */
-  private static final Set<String> LINKS =
-      Set.of("is", "was", "=", ":", "->", "ascii", "hex", "encrypted", "clear", "sha512", "sha256");
+  /** What ends a short word, so that the name {@code KEY-ROOM} is no announcement. */
+  private static final String ALONE = "(?![\\p{L}\\p{N}]|[-_.][\\p{L}\\p{N}])";
+
+  private static final String WORD = "(?<![\\p{L}\\p{N}])";
+
+  /** What announces a secret: long words wherever they stand, short ones as words of their own. */
+  private static final Pattern ANNOUNCER =
+      Pattern.compile(
+          "passw(?:or[dt]|d)?s?"
+              + "|pass[-_.]?(?:word|phrase|code)s?"
+              + "|pwds?"
+              + ("|secret(?!ar(?:y|ies|ial|iats?)" + NO_MORE + ")s?")
+              + "|communit(?:y|ies)?(?:[-_.]?strings?)?"
+              + "|credentials?|creds"
+              + "|psks?(?!ill)"
+              + "|kennw(?:ort|oerter)?"
+              + "|contrase(?:[\u00f1n]as?)?"
+              + "|pre[-_.]?shared(?:[-_.]?keys?)?"
+              + "|keys?[-_.]?strings?"
+              + "|\\p{L}keys?(?==)"
+              + ("|(?:api|auth|ssh|wep|wpa|psk|priv|private|shared|pass|licen[cs]e)keys?" + ALONE)
+              + ("|" + WORD + "keys?[0-9]{0,3}" + ALONE)
+              + ("|" + WORD + "(?:pins?|passe|md5|hash|token)" + ALONE)
+              + ("|" + WORD + "(?<!by[-_ ])pass" + ALONE)
+              + "(?!\\s+(?:through|thru|by|over|under|along|on|office|gate|door|desk|room)"
+              + (NO_MORE + ")")
+              + ("|pws?[0-9]{0,3}" + NO_MORE),
+          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
   /** Every announcer holds one of these. */
   private static final List<String> HINTS =
@@ -46,14 +51,21 @@ public final class Secrets {
           "pass",
           "pwd",
           "pw",
+          "pin",
+          "pre",
+          "psk",
           "secret",
           "key",
-          "community",
-          "psk",
+          "kennw",
+          "communit",
+          "contrase",
+          "cred",
           "md5",
           "hash",
-          "token",
-          "credential");
+          "token");
+
+  /** The password of a user in an address, up to the last sign that can end it. */
+  private static final Pattern IN_ADDRESS = Pattern.compile("(://[^/\\s:@]*:)\\S+@");
 
   /** Shorter words have the form of no hash and no key. */
   private static final int SHORTEST_SECRET = 16;
@@ -64,10 +76,6 @@ public final class Secrets {
   private static final int LONGEST_WORD = 240;
 
   private static final Pattern TOKEN = Pattern.compile("\\S+");
-  private static final Pattern ANNOUNCED =
-      Pattern.compile(
-          "(?i)(?<before>.*?\\b(?:password|passwd|passphrase|pwd|pw|secret|key|key-string|community"
-              + "|psk|pass|token)[\"')\\]]*[=:/])(?<secret>.+)");
   private static final Pattern TYPE_DIGIT = Pattern.compile("[0-9]");
   private static final Pattern CRYPT = Pattern.compile("\\$[0-9A-Za-z_.-]{1,12}\\$\\S+");
   private static final Pattern LONG_HEX =
@@ -82,6 +90,17 @@ public final class Secrets {
   /** Words and a number path, such as a port's name. */
   private static final Pattern READABLE =
       Pattern.compile("(?:[A-Za-z]+[0-9]*[-_:/.])*[A-Za-z][A-Za-z-]*[0-9]+(?:[/.:][0-9]+)*");
+
+  /** Characters that nobody sees, blanks aside. */
+  private static final Pattern UNSEEN =
+      Pattern.compile(
+          "[\\p{C}\\x{2028}\\x{2029}\\x{34f}\\x{115f}\\x{1160}\\x{17b4}\\x{17b5}\\x{180b}-\\x{180f}"
+              + "\\x{fe00}-\\x{fe0f}\\x{e0100}-\\x{e01ef}&&[^\\s]]");
+
+  /** A sign between an announcer and its secret is no longer, as {@code :=}. */
+  private static final int LONGEST_SIGN = 2;
+
+  private static final String SIGNS = "=:;,./|_-!?#~>(\"')]}";
 
   private static final String QUOTES = "\"'()[]{}<>,;";
 
@@ -143,29 +162,77 @@ public final class Secrets {
     return false;
   }
 
+  /** Says whether a word, such as a key of a map, announces that what it names is secret. */
+  public static boolean announces(String word) {
+    return ANNOUNCER.matcher(normal(word, "")).find();
+  }
+
   static String maskTokens(String text) {
+    String joined = normal(text, "");
+    String parted = normal(text, " ");
+    String first = maskNormal(joined);
+    if (parted.equals(joined)) {
+      return first.equals(joined) ? text : first;
+    }
+    // An invisible character may stand within the announcer, or between it and the secret.
+    String second = maskNormal(parted);
+    if (second.equals(parted)) {
+      return first.equals(joined) ? text : first;
+    }
+    return first.equals(joined) || second.length() < first.length() ? second : first;
+  }
+
+  /** The text with letters in their common form, something else in place of what is unseen. */
+  private static String normal(String text, String unseen) {
+    if (text.chars().allMatch(c -> c >= ' ' && c <= '~')) {
+      return text;
+    }
+    return Normalizer.normalize(
+        UNSEEN.matcher(Normalizer.normalize(text, Normalizer.Form.NFKC)).replaceAll(unseen),
+        Normalizer.Form.NFKC);
+  }
+
+  private static String maskNormal(String original) {
+    String text = IN_ADDRESS.matcher(original).replaceAll("$1***@");
+    Matcher announcer = ANNOUNCER.matcher(text);
+    int announced = announcer.find() ? announcer.end() : Integer.MAX_VALUE;
     StringBuilder masked = new StringBuilder(text.length());
     Matcher tokens = TOKEN.matcher(text);
-    boolean expected = false;
     boolean typed = false;
+    int shown = 0;
     while (tokens.find()) {
       String token = tokens.group();
-      String bare = bare(token);
-      String shown;
-      if (expected && (LINKS.contains(bare) || isTypeDigit(token))) {
-        shown = token;
-      } else if (expected || looksSecret(token) || (typed && ENCODED.matcher(bare).matches())) {
-        shown = MASK;
-        expected = false;
-      } else {
-        shown = maskGlued(token);
-        expected = announces(bare);
+      masked.append(text, shown, tokens.start());
+      shown = tokens.end();
+      boolean secret = looksSecret(token) || (typed && ENCODED.matcher(strip(token)).matches());
+      if (announced <= tokens.end()) {
+        masked.append(secret ? MASK : announcement(text, tokens.start(), announced, tokens.end()));
+        return masked.toString();
       }
+      masked.append(secret ? MASK : token);
       typed = isTypeDigit(token);
-      tokens.appendReplacement(masked, Matcher.quoteReplacement(shown));
     }
-    tokens.appendTail(masked);
-    return masked.toString();
+    return masked.append(text, shown, text.length()).toString();
+  }
+
+  /** The token with an announcer, and one mask for all that follows the announcer. */
+  private static String announcement(String text, int begin, int announced, int end) {
+    int value = announced;
+    while (value < end && value < announced + LONGEST_SIGN && isSign(text.charAt(value))) {
+      value++;
+    }
+    while (value >= end && value < text.length() && Character.isWhitespace(text.charAt(value))) {
+      value++;
+    }
+    if (value == text.length()) {
+      return text.substring(begin);
+    }
+    String shown = text.substring(begin, value) + MASK;
+    return value < end && value - begin + MASK.length() > LONGEST_WORD ? MASK : shown;
+  }
+
+  private static boolean isSign(char c) {
+    return SIGNS.indexOf(c) >= 0;
   }
 
   /** Says whether one token has, as a whole or within quotes, the form of a hash or key. */
@@ -179,20 +246,6 @@ public final class Secrets {
         || (LONG_MIX.matcher(inner).matches()
             && isMixed(inner)
             && !READABLE.matcher(inner).matches());
-  }
-
-  private static boolean announces(String bare) {
-    String word =
-        bare.endsWith(":") || bare.endsWith("=") ? bare.substring(0, bare.length() - 1) : bare;
-    return ANNOUNCERS.contains(strip(word));
-  }
-
-  private static String maskGlued(String token) {
-    if (token.length() > LONGEST_WORD) {
-      return MASK;
-    }
-    Matcher glued = ANNOUNCED.matcher(token);
-    return glued.matches() ? glued.group("before") + MASK : token;
   }
 
   private static boolean isTypeDigit(String token) {
@@ -215,10 +268,6 @@ public final class Secrets {
       longestRun = Math.max(longestRun, run);
     }
     return upper && lower && digit && longestRun >= 20;
-  }
-
-  private static String bare(String token) {
-    return strip(token).toLowerCase(Locale.ROOT);
   }
 
   private static String strip(String token) {

@@ -181,7 +181,10 @@ class SecretsTest {
             "revision: [password, zQ7xRevision]\n",
             "harmless: {key: zQ7xHarmless}\n",
             "max-age-days: password zQ7xDays\n",
-            "secret zQ7xKey: 1\n")) {
+            "secret zQ7xKey: 1\n",
+            "links: {password: zQ7xLinks}\n",
+            "hosts: {password: [zQ7xHost]}\n",
+            "services: {password: zQ7xService}\n")) {
       Path file = Files.writeString(folder.resolve("stray.yaml"), DESIGN + stray);
       Run run = Run.of("audit", file.toString(), folder.toString());
       assertThat(run.status()).as(stray).isEqualTo(64);
