@@ -120,7 +120,11 @@ record Wish(String words, Truth same, Position at) {
                   : Truth.UNKNOWN);
     }
 
+    /** A bundle's members are in it; the bundle itself is in none. */
     private Optional<Wish> bundle() {
+      if (port.name().kind().isBundle()) {
+        return Optional.empty();
+      }
       return wanted(
           RoleKeys.BUNDLE,
           want -> want.toString(),

@@ -9,6 +9,7 @@ import plumbline.design.Qos;
 import plumbline.design.RoleKey;
 import plumbline.design.RoleKeys;
 import plumbline.effective.PortSettings;
+import plumbline.port.PortKind;
 import plumbline.port.PortName;
 import plumbline.setting.Key;
 import plumbline.setting.Keys;
@@ -42,6 +43,18 @@ class WishTest {
         .contains(Truth.NO);
     assertThat(same(Views.ACCESS, RoleKeys.BUNDLE, RoleKeys.BundleWish.NONE, Keys.BUNDLE))
         .contains(Truth.YES);
+  }
+
+  @Test
+  void a_bundle_is_not_asked_to_be_a_member_of_one() {
+    PortName name = PortName.of(PortKind.PORT_CHANNEL, 1);
+    PortSettings trunk = Views.settings().port(Views.TRUNK).orElseThrow();
+    PortSettings bundle =
+        new PortSettings(
+            name, "Port-channel1", trunk.header(), trunk.settings(), true, trunk.unknown());
+    Map<RoleKey<?>, Object> lacp = Map.of(RoleKeys.BUNDLE, RoleKeys.BundleWish.LACP);
+    assertThat(Wish.of(Keys.BUNDLE, Views.port(name, Views.role("r", lacp), "s"), bundle))
+        .isEmpty();
   }
 
   @Test
