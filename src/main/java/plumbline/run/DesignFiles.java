@@ -16,6 +16,7 @@ import plumbline.effective.Dialect;
 import plumbline.intake.Intake;
 import plumbline.intake.Read;
 import plumbline.intake.Source;
+import plumbline.rules.RuleCatalogue;
 import plumbline.yaml.Problem;
 
 /** Reads a design from a file, or from the design files of a folder. */
@@ -84,7 +85,7 @@ public final class DesignFiles {
     if (!failures.isEmpty()) {
       return new Answer.Unusable(failures);
     }
-    DesignReading reading = DesignReader.read(sources, RuleIds.ALL, Dialect.words());
+    DesignReading reading = DesignReader.read(sources, RuleCatalogue.names(), Dialect.words());
     Optional<Answer> usable =
         reading.design().map(design -> new Answer.Usable(new ReadDesign(design, paths)));
     return usable.orElseGet(() -> new Answer.Unusable(complaints(sources, reading)));
