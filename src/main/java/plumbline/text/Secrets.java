@@ -64,8 +64,11 @@ public final class Secrets {
           "hash",
           "token");
 
-  /** The password of a user in an address, up to the last sign that can end it. */
-  private static final Pattern IN_ADDRESS = Pattern.compile("(://[^/\\s:@]*:)\\S+@");
+  /**
+   * The password of a user in an address, up to the last sign that can end it. Longer words are
+   * masked as a whole, so that the bound only keeps hostile text from taking long.
+   */
+  private static final Pattern IN_ADDRESS = Pattern.compile("(://[^/\\s:@]*:)\\S{1,240}@");
 
   /** Shorter words have the form of no hash and no key. */
   private static final int SHORTEST_SECRET = 16;

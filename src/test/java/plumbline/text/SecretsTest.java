@@ -187,6 +187,8 @@ class SecretsTest {
   void a_very_long_token_is_masked_at_once() {
     assertThat(Secrets.mask("a-".repeat(200_000))).isEqualTo(Secrets.MASK);
     assertThat(Secrets.mask("0a:".repeat(200_000))).isEqualTo(Secrets.MASK);
+    assertThat(Secrets.mask("a://:".repeat(200_000))).isEqualTo(Secrets.MASK);
+    assertThat(Secrets.mask("pass ".repeat(200_000))).isEqualTo("pass ***");
   }
 
   @Property(tries = 300)
