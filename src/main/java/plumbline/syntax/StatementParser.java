@@ -119,9 +119,15 @@ public final class StatementParser implements StatementSource {
 
   private static Optional<Meaning> withText(Meaning model, String before, String rest) {
     String operand = Operands.unquote(rest);
-    String shown = Secrets.mask(operand);
+    // A switch may be called after a community hall: its one word hides nothing but a key's form.
+    boolean plain =
+        model.command() instanceof SwitchCommand.Hostname
+            && operand.indexOf(' ') < 0
+            && operand.indexOf('=') < 0
+            && !Secrets.looksSecret(operand);
+    String shown = plain ? operand : Secrets.mask(operand);
     // The keywords announce no secret, so that what is masked is masked with and without them.
-    String quote = before + (operand.equals(rest) ? shown : Secrets.mask(rest));
+    String quote = before + (plain || operand.equals(rest) ? shown : Secrets.mask(rest));
     return withText(model.command(), Optional.of(shown))
         .map(command -> new Meaning(model.form(), command, quote));
   }

@@ -3,9 +3,12 @@ package plumbline.syntax;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import plumbline.statement.Context;
+import plumbline.statement.Form;
 import plumbline.statement.Meaning;
+import plumbline.statement.SwitchCommand;
 
 /** Plants secrets wherever statements of the trade hold them (common practice, no source). */
 class StatementSecretsTest {
@@ -82,5 +85,18 @@ class StatementSecretsTest {
       assertThat(PARSER.read(context, "$9$nhEmQVczB7dqsO$X.HsgL6x1il0RxkOSSvyQY").toString())
           .doesNotContain("nhEm");
     }
+  }
+
+  @Test
+  void a_hostname_keeps_words_that_announce_a_secret_elsewhere() {
+    StatementParser parser = new StatementParser();
+    assertThat(parser.read(Context.TOP, "hostname COMMUNITY-SW1"))
+        .isEqualTo(
+            new Meaning(
+                Form.SET,
+                new SwitchCommand.Hostname(Optional.of("COMMUNITY-SW1")),
+                "hostname COMMUNITY-SW1"));
+    assertThat(parser.read(Context.TOP, "hostname $1$abcd$efghijklmnop").quote())
+        .isEqualTo("hostname ***");
   }
 }
