@@ -88,18 +88,14 @@ final class ModeDiffers implements PortRule {
   }
 
   private static String trunk(PortCase port, String behind) {
-    Optional<VlanSet> allowed = port.get(Keys.ALLOWED).value();
-    if (allowed.filter(VlanSet::isEmpty).isPresent()) {
+    if (port.get(Keys.ALLOWED).is(VlanSet.NONE)) {
       return "Nothing passes: the trunk allows no VLAN.";
     }
-    Optional<VlanId> nativeVlan = port.get(Keys.NATIVE_VLAN).value();
-    boolean dropped =
-        port.get(Keys.NATIVE_TAGGING).is(true)
-            || (allowed.isPresent()
-                && nativeVlan.filter(vlan -> !allowed.get().contains(vlan)).isPresent());
+    Setting<VlanId> untagged = port.get(Keys.NATIVE_VLAN);
+    boolean dropped = port.tagsNative() || untagged.value().filter(port::bars).isPresent();
     return "Untagged frames of "
         + behind
-        + (dropped ? " are dropped" : " land in " + vlan(port, port.get(Keys.NATIVE_VLAN)))
+        + (dropped ? " are dropped" : " land in " + vlan(port, untagged))
         + ", and every VLAN of the allowed list is open to it.";
   }
 

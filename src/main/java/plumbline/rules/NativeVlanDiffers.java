@@ -59,10 +59,10 @@ final class NativeVlanDiffers implements PortRule {
 
   private static String consequence(PortCase port, VlanId found, DesignVlan wanted) {
     String untagged = "Untagged frames of " + Words.behind(port.port());
-    if (port.get(Keys.NATIVE_TAGGING).is(true)) {
+    if (port.tagsNative()) {
       return untagged + " are dropped, as native tagging is on; the far end may expect them.";
     }
-    if (port.get(Keys.ALLOWED).value().filter(allowed -> !allowed.contains(found)).isPresent()) {
+    if (port.bars(found)) {
       return untagged + " are dropped: " + port.at().name(found) + " is not in the allowed list.";
     }
     return untagged + " land in " + port.at().name(found) + " instead of " + wanted + ".";

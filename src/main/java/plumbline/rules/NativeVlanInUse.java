@@ -73,13 +73,13 @@ final class NativeVlanInUse implements PortRule, SwitchRule {
                 .isPresent()
             ? " The design promises " + found + " tagged here, and it leaves untagged."
             : "";
-    if (port.get(Keys.NATIVE_TAGGING).is(true)) {
+    if (port.tagsNative()) {
       return untagged
           + " are dropped, as native tagging is on; without it they land in "
           + found
           + ".";
     }
-    if (!allows(port, found)) {
+    if (port.bars(found.id())) {
       return untagged
           + " are dropped, as "
           + found
@@ -92,10 +92,6 @@ final class NativeVlanInUse implements PortRule, SwitchRule {
         + promised;
   }
 
-  private static boolean allows(PortCase port, DesignVlan vlan) {
-    return port.get(Keys.ALLOWED).value().map(set -> set.contains(vlan.id())).orElse(true);
-  }
-
   /** Looks for ports and addresses in VLANs that the design keeps empty. */
   @Override
   public void check(SwitchCase device, Outcomes outcomes) {
@@ -104,7 +100,7 @@ final class NativeVlanInUse implements PortRule, SwitchRule {
       List<Place> ends =
           trunks.stream()
               .filter(trunk -> trunk.get(Keys.NATIVE_VLAN).is(vlan.id()))
-              .filter(trunk -> allows(trunk, vlan) && !trunk.get(Keys.NATIVE_TAGGING).is(true))
+              .filter(trunk -> !trunk.bars(vlan.id()) && !trunk.tagsNative())
               .map(trunk -> trunk.subject().place().orElseThrow())
               .toList();
       if (vlan.unused()) {

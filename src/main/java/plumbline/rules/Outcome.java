@@ -79,98 +79,53 @@ public sealed interface Outcome {
 
     /** The same, about these VLANs. */
     public Candidate about(VlanSet those) {
-      return new Candidate(
-          subject,
-          severity,
-          those,
-          designed,
-          found,
-          consequence,
-          proofs,
-          design,
-          others,
-          needsMode,
-          spoilsMode);
+      return with(severity, those, consequence, others, needsMode, spoilsMode);
     }
 
     /** The same with a severity of its own. */
     public Candidate at(Severity own) {
-      return new Candidate(
-          subject,
-          Optional.of(own),
-          vlans,
-          designed,
-          found,
-          consequence,
-          proofs,
-          design,
-          others,
-          needsMode,
-          spoilsMode);
+      return with(Optional.of(own), vlans, consequence, others, needsMode, spoilsMode);
     }
 
     /** The same, about a setting that has an effect in this mode only. */
     public Candidate boundTo(PortMode mode) {
-      return new Candidate(
-          subject,
-          severity,
-          vlans,
-          designed,
-          found,
-          consequence,
-          proofs,
-          design,
-          others,
-          Optional.of(mode),
-          spoilsMode);
+      return with(severity, vlans, consequence, others, Optional.of(mode), spoilsMode);
     }
 
     /** The same, and settings of this mode have no effect because of it. */
     public Candidate spoiling(PortMode mode) {
-      return new Candidate(
-          subject,
-          severity,
-          vlans,
-          designed,
-          found,
-          consequence,
-          proofs,
-          design,
-          others,
-          needsMode,
-          Optional.of(mode));
+      return with(severity, vlans, consequence, others, needsMode, Optional.of(mode));
     }
 
     /** The same with one more sentence of consequence. */
     public Candidate followedBy(String sentence) {
-      return new Candidate(
-          subject,
-          severity,
-          vlans,
-          designed,
-          found,
-          consequence + " " + sentence,
-          proofs,
-          design,
-          others,
-          needsMode,
-          spoilsMode);
+      return with(severity, vlans, consequence + " " + sentence, others, needsMode, spoilsMode);
     }
 
     /** The same with other ends. */
     public Candidate beside(List<Place> ends) {
+      return with(severity, vlans, consequence, ends, needsMode, spoilsMode);
+    }
+
+    private Candidate with(
+        Optional<Severity> itsSeverity,
+        VlanSet itsVlans,
+        String itsConsequence,
+        List<Place> itsOthers,
+        Optional<PortMode> itsNeed,
+        Optional<PortMode> itsSpoil) {
       return new Candidate(
           subject,
-          severity,
-          vlans,
+          itsSeverity,
+          itsVlans,
           designed,
           found,
-          consequence,
+          itsConsequence,
           proofs,
           design,
-          ends,
-          needsMode,
-          spoilsMode);
+          itsOthers,
+          itsNeed,
+          itsSpoil);
     }
   }
 

@@ -17,6 +17,7 @@ import plumbline.setting.Key;
 import plumbline.setting.Keys;
 import plumbline.setting.PortMode;
 import plumbline.setting.Setting;
+import plumbline.vlan.VlanId;
 import plumbline.yaml.Position;
 
 /**
@@ -134,5 +135,15 @@ public record PortCase(
   /** The setting under a key; only where the text opens the port. */
   public <T> Setting<T> get(Key<T> key) {
     return settings.orElseThrow().get(key);
+  }
+
+  /** Whether untagged frames are dropped for certain, because the native VLAN is tagged. */
+  boolean tagsNative() {
+    return get(Keys.NATIVE_TAGGING).is(true);
+  }
+
+  /** Whether the allowed list is known and does not let the VLAN through. */
+  boolean bars(VlanId vlan) {
+    return get(Keys.ALLOWED).value().filter(allowed -> !allowed.contains(vlan)).isPresent();
   }
 }
