@@ -26,6 +26,7 @@ public final class RuleCatalogue {
           new TaggedVlanExtra(),
           new TaggedVlanMissing(),
           new VlanDatabaseUnknown(),
+          new VlanInactive(),
           new VlanNotCreated());
 
   /** Names that are taken for rules to come, so that a design may already switch them off. */
@@ -71,7 +72,6 @@ public final class RuleCatalogue {
           "speed-duplex-differs",
           "takeover-path-lacks-vlan",
           "trunk-undeclared",
-          "vlan-inactive",
           "vlan-name-differs",
           "vlan-undeclared",
           "vlans-joined",
