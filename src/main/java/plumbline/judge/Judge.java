@@ -32,7 +32,10 @@ public final class Judge {
   /** Which rule's finding, at one port, makes which other rule's finding superfluous there. */
   private static final Map<String, Set<String>> SPEAKS_FOR =
       Map.of(
-          "native-vlan-in-use", Set.of("native-vlan-differs"),
+          "gateway-forbidden", Set.of("native-vlan-in-use"),
+          "native-vlan-in-use", Set.of("native-vlan-differs", "port-undeclared"),
+          "spare-port-open", Set.of("native-vlan-in-use"),
+          "trunk-undeclared", Set.of("port-undeclared"),
           "access-vlan-differs", Set.of("native-vlan-in-use"));
 
   /** The rules that speak of a mode that is wrong or open. */
@@ -78,7 +81,7 @@ public final class Judge {
         new ArrayList<>(
             said.stream().filter(one -> one.outcome().subject().port().isEmpty()).toList());
     ports.values().forEach(port -> left.addAll(ofPort(port)));
-    return Gaps.findings(left);
+    return Gaps.findings(Consequences.listed(left));
   }
 
   /** One port may be spoken of under several subjects, such as a spare port and a VLAN in use. */
