@@ -31,6 +31,7 @@ public final class RuleCatalogue {
           new TaggedVlanMissing(),
           new VlanDatabaseUnknown(),
           new VlanInactive(),
+          new VlanNameDiffers(),
           new VlanNotCreated());
 
   /** Names that are taken for rules to come, so that a design may already switch them off. */
@@ -72,7 +73,6 @@ public final class RuleCatalogue {
           "speed-duplex-differs",
           "takeover-path-lacks-vlan",
           "trunk-undeclared",
-          "vlan-name-differs",
           "vlan-undeclared",
           "vlans-joined",
           "voice-vlan-differs",
