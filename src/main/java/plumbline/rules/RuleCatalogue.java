@@ -32,7 +32,8 @@ public final class RuleCatalogue {
           new VlanDatabaseUnknown(),
           new VlanInactive(),
           new VlanNameDiffers(),
-          new VlanNotCreated());
+          new VlanNotCreated(),
+          new VlanUndeclared());
 
   /** Names that are taken for rules to come, so that a design may already switch them off. */
   private static final List<String> TAKEN =
@@ -73,7 +74,6 @@ public final class RuleCatalogue {
           "speed-duplex-differs",
           "takeover-path-lacks-vlan",
           "trunk-undeclared",
-          "vlan-undeclared",
           "vlans-joined",
           "voice-vlan-differs",
           "waiver-expired",
