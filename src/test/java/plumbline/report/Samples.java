@@ -179,7 +179,8 @@ final class Samples {
         one.notInScope(),
         notChecked,
         one.skipped(),
-        one.ruleFailures());
+        one.ruleFailures(),
+        one.narrowed());
   }
 
   private static Result result(
@@ -206,7 +207,8 @@ final class Samples {
             new Result.NotChecked("bundle", 9, "port"),
             new Result.NotChecked("services", 1, "service")),
         List.of("configs/last.json: left out, for it is a report of plumbline and no config"),
-        failures);
+        failures,
+        Result.Narrowed.NOT);
   }
 
   static Result.ConfigFile config(String file, String name, String dialect) {
