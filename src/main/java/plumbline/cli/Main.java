@@ -51,7 +51,10 @@ public final class Main {
   public int run(String... args) {
     int status;
     try {
-      status = commandLine(console, debug).execute(args);
+      status =
+          Usage.holdsEmpty(args)
+              ? Usage.reportEmpty(console)
+              : commandLine(console, debug).execute(args);
     } catch (Throwable bug) { // NOPMD the last guard: status 1 would say drift
       status = Bugs.report(console, bug, debug);
     }

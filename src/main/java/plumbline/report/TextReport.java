@@ -193,7 +193,7 @@ public final class TextReport {
   private void finding(Finding finding) {
     String severity = finding.severity().toString().toUpperCase(Locale.ROOT);
     page.marked(ink(finding), "  ", severity + "  ", portAndSubject(finding));
-    plumb("found", note.on(finding.found()));
+    plumb("found", note.on(Words.withFewLines(finding.found())));
     plumb("designed", note.on(finding.designed()));
     plumb("so", note.on(finding.consequence()));
     plumb("also at", finding.others().stream().map(Place::toString).collect(joining(", ")));

@@ -49,7 +49,7 @@ public final class AuditRun {
   public static Result run(Request request, InputStream standardInput) {
     Design design = request.design().design();
     ConfigReading reading =
-        ConfigReading.of(request.configs(), request.design().paths(), standardInput);
+        ConfigReading.of(request.configs(), request.design().exclusions(), standardInput);
     List<ConfigFile> files = reading.read(settings -> Scope.switchOf(design, settings));
     Scope scope = Scope.of(design, files, reading.hasFolder(), request.switches());
     AuditOutcome outcome =
@@ -89,7 +89,8 @@ public final class AuditRun {
         scope.notAudited(),
         scope.notInScope(),
         outcome.notChecked(),
-        Stream.concat(
+        Stream.of(
+                request.design().skipped().stream(),
                 files.stream()
                     .flatMap(
                         file ->
@@ -97,6 +98,7 @@ public final class AuditRun {
                                 ? Stream.of(left.line())
                                 : Stream.of()),
                 scope.leftOut().stream())
+            .flatMap(lines -> lines)
             .toList(),
         failures,
         narrowed(request, outcome));

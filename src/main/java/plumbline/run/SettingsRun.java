@@ -57,11 +57,11 @@ public final class SettingsRun {
    */
   public static Answer run(
       List<String> configs, Optional<ReadDesign> design, InputStream standardInput) {
-    List<Path> exclusions = design.map(ReadDesign::paths).orElse(List.of());
+    List<Path> exclusions = design.map(ReadDesign::exclusions).orElse(List.of());
     Optional<Design> known = design.map(ReadDesign::design);
     List<Shown> switches = new ArrayList<>();
     List<String> unread = new ArrayList<>();
-    List<String> skipped = new ArrayList<>();
+    List<String> skipped = new ArrayList<>(design.map(ReadDesign::skipped).orElse(List.of()));
     boolean bug = false;
     List<ConfigFile> files =
         ConfigReading.of(configs, exclusions, standardInput)

@@ -74,4 +74,12 @@ class SettingsFormsTest {
     assertThat(SettingsCsv.of(List.of()))
         .isEqualTo("switch,file,dialect,port,setting,value,evidence,designed,as designed\r\n");
   }
+
+  @Test
+  void the_table_holds_nothing_that_steers_a_terminal_or_reorders_a_cell() {
+    String csv =
+        SettingsCsv.of(List.of(Views.described("\u001b[31m\u202e=cmd|calc\u200b\tline\u0007")));
+    assertThat(csv).contains(",description,\"'=cmd|calc line\",");
+    assertThat(csv.chars().filter(c -> c != '\r' && c != '\n')).allMatch(c -> c >= ' ' && c <= '~');
+  }
 }

@@ -245,6 +245,17 @@ final class Views {
         List.of());
   }
 
+  /** A switch with one port of this description. */
+  static SwitchView described(String words) {
+    PortSettings one = access();
+    Map<Key<?>, Setting<?>> all = new HashMap<>(one.settings());
+    all.put(Keys.DESCRIPTION, Setting.known(words, line(50, "description " + words)));
+    PortSettings port =
+        new PortSettings(
+            one.name(), one.fullName(), one.header(), all, one.hasSwitchingLine(), one.unknown());
+    return new SwitchView("NORTH-SW1", settings(), List.of(port), Map.of(), false);
+  }
+
   private static PortSettings doubtful() {
     Map<Key<?>, Setting<?>> all = base();
     all.put(Keys.MODE, Setting.unknown("the text is a script", line(60, "interface Gi1/0/3")));

@@ -211,6 +211,44 @@ final class Samples {
         Result.Narrowed.NOT);
   }
 
+  /** The same result with one finding instead of its own. */
+  static Result with(Result one, Finding finding) {
+    return new Result(
+        one.at(),
+        one.site(),
+        one.revision(),
+        one.design(),
+        one.configs(),
+        one.silentRules(),
+        one.verdict(),
+        List.of(finding),
+        one.checks(),
+        one.notAudited(),
+        one.notInScope(),
+        one.notChecked(),
+        one.skipped(),
+        one.ruleFailures(),
+        one.narrowed());
+  }
+
+  /** Statements that the grammar does not know. */
+  static Finding unknown(String found) {
+    Finding one = findings().get(0);
+    return new Finding(
+        one.rule(),
+        one.severity(),
+        one.place(),
+        one.portOrder(),
+        one.others(),
+        one.vlans(),
+        one.subject(),
+        one.designed(),
+        found,
+        one.consequence(),
+        one.evidence(),
+        one.design());
+  }
+
   static Result.ConfigFile config(String file, String name, String dialect) {
     return config(file, name, dialect, true, 30);
   }
