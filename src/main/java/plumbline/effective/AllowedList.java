@@ -48,6 +48,16 @@ record AllowedList(
         : new Setting.Known<>(certain, evidence);
   }
 
+  /**
+   * The list as it is if its base is the default: where it is changed and no line or silence of the
+   * text says what it was before.
+   */
+  Optional<VlanSet> fromDefault(Lines lines) {
+    return doubt.filter(NO_BASE::equals).isPresent() && lines.silence().isEmpty()
+        ? Optional.of(possible)
+        : Optional.empty();
+  }
+
   private static AllowedList start(Lines lines, Dialect dialect) {
     List<Evidence> evidence = new ArrayList<>();
     lines.origin().ifPresent(evidence::add);

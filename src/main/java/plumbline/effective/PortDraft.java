@@ -7,6 +7,7 @@ import java.util.Optional;
 import plumbline.port.PortName;
 import plumbline.setting.Evidence;
 import plumbline.setting.Key;
+import plumbline.setting.Keys;
 import plumbline.setting.Setting;
 import plumbline.statement.Command;
 import plumbline.statement.Statement;
@@ -63,6 +64,10 @@ final class PortDraft {
 
   /** The finished settings. */
   PortSettings finish(Dialect dialect) {
+    allowed
+        .fromDefault(lines)
+        .ifPresent(
+            list -> put(Keys.ALLOWED_FROM_DEFAULT, new Setting.Known<>(list, allowed.evidence())));
     List<UnknownLine> unknown =
         lines.statements().stream().flatMap(statement -> unknown(statement).stream()).toList();
     return new PortSettings(

@@ -2,6 +2,7 @@ package plumbline.effective;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import plumbline.port.PortName;
 import plumbline.setting.Carried;
 import plumbline.setting.Evidence;
@@ -52,6 +53,13 @@ public record PortSettings(
       throw new IllegalArgumentException("no setting " + key + " on " + fullName);
     }
     return (Setting<T>) setting;
+  }
+
+  /** The allowed list as it is if its base, which the text lacks, is the default. */
+  public Optional<VlanSet> allowedFromDefault() {
+    return settings.containsKey(Keys.ALLOWED_FROM_DEFAULT)
+        ? get(Keys.ALLOWED_FROM_DEFAULT).value()
+        : Optional.empty();
   }
 
   /** Whether a line makes it a port of type network, which blocks while it hears no BPDUs. */

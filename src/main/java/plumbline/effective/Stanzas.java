@@ -39,7 +39,7 @@ final class Stanzas {
   private List<Stanza> open = List.of();
   private List<Stanza> closed = List.of();
   private boolean exited;
-  private int unknownElsewhere;
+  private final List<UnknownLine> unknownElsewhere = new ArrayList<>();
 
   private Stanzas(SwitchText text) {
     this.text = text;
@@ -112,7 +112,7 @@ final class Stanzas {
     } else if (statement.context() == Context.PORT) {
       ofPort(statement);
     } else if (command instanceof Command.Unknown unknown) {
-      unknownElsewhere++;
+      unknownElsewhere.add(new UnknownLine(statement.line(), unknown.firstWord()));
       if (isAboutSomePort(unknown)) {
         doubtfulHeaders.add(statement.evidence());
       }
@@ -134,8 +134,8 @@ final class Stanzas {
     }
     exited &= statement.command() instanceof Command.Exit;
     open.forEach(stanza -> stanza.statements.add(statement));
-    if (open.isEmpty() && statement.command() instanceof Command.Unknown) {
-      unknownElsewhere++;
+    if (open.isEmpty() && statement.command() instanceof Command.Unknown unknown) {
+      unknownElsewhere.add(new UnknownLine(statement.line(), unknown.firstWord()));
     }
   }
 
@@ -316,8 +316,8 @@ final class Stanzas {
     return doubtfulHeaders;
   }
 
-  /** The number of unknown statements outside the ports. */
-  int unknownElsewhere() {
+  /** Unknown statements outside the ports, in order. */
+  List<UnknownLine> unknownElsewhere() {
     return unknownElsewhere;
   }
 }

@@ -68,7 +68,7 @@ public final class SettingsCsv {
         view.settings().dialect().word(),
         port.fullName(),
         key.name(),
-        Values.words(setting),
+        Values.words(port, key),
         Values.evidence(setting),
         wish.map(Wish::words).orElse(""),
         wish.map(Wish::same).map(same -> same.name().toLowerCase(Locale.ROOT)).orElse(""));

@@ -27,6 +27,13 @@ public final class Keys {
   /** The trunk's allowed list, whatever the mode. */
   public static final Key<VlanSet> ALLOWED = new Key<>("allowed", VlanSet.class);
 
+  /**
+   * The allowed list as it is if its base is the default; only where {@link #ALLOWED} is not known
+   * for want of that base, and so none of {@link #ALL}.
+   */
+  public static final Key<VlanSet> ALLOWED_FROM_DEFAULT =
+      new Key<>("allowed-from-default", VlanSet.class);
+
   /** The VLANs that frames of cross this port, all things considered. */
   public static final Key<Carried> CARRIED = new Key<>("carried", Carried.class);
 

@@ -161,7 +161,7 @@ final class Views {
                 Optional.empty())),
         Setting.known(true, line(6, "ip routing")),
         List.of(),
-        2,
+        List.of(new UnknownLine(9, "frobnicate"), new UnknownLine(12, "ipx")),
         40,
         214);
   }
