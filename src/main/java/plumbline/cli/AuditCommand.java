@@ -116,7 +116,8 @@ final class AuditCommand implements Callable<Integer> {
                 asOf.orElseGet(() -> Clock.systemUTC().instant()),
                 rules,
                 switches),
-            console.in());
+            console.in(),
+            console.progress());
     int written = files.write(console, Map.of(JSON, () -> JsonReport.of(result, Version.number())));
     console.out().print(TextReport.of(result, colour.wanted(console)));
     console.out().flush();

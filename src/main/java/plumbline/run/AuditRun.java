@@ -45,13 +45,27 @@ public final class AuditRun {
     }
   }
 
-  /** Reads the configs and audits them. */
+  /** Reads the configs and audits them, while nobody watches. */
   public static Result run(Request request, InputStream standardInput) {
+    return run(request, standardInput, Watcher.NONE);
+  }
+
+  /** Reads the configs and audits them. */
+  public static Result run(Request request, InputStream standardInput, Watcher watcher) {
+    try {
+      return watched(request, standardInput, watcher);
+    } finally {
+      watcher.end();
+    }
+  }
+
+  private static Result watched(Request request, InputStream standardInput, Watcher watcher) {
     Design design = request.design().design();
     ConfigReading reading =
         ConfigReading.of(request.configs(), request.design().exclusions(), standardInput);
-    List<ConfigFile> files = reading.read(settings -> Scope.switchOf(design, settings));
+    List<ConfigFile> files = reading.read(settings -> Scope.switchOf(design, settings), watcher);
     Scope scope = Scope.of(design, files, reading.hasFolder(), request.switches());
+    watcher.comparing(scope.entries().size());
     AuditOutcome outcome =
         Audit.run(
             new AuditInput(

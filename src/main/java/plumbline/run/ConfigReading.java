@@ -13,6 +13,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import plumbline.design.DesignSwitch;
 import plumbline.effective.Dialect;
@@ -74,13 +75,23 @@ public final class ConfigReading {
    * Reads them all.
    *
    * @param switchOf the switch of the design that settings are of; it may name their dialect
+   * @param watcher hears how many are read
    */
-  public List<ConfigFile> read(Function<SwitchSettings, Optional<DesignSwitch>> switchOf) {
+  public List<ConfigFile> read(
+      Function<SwitchSettings, Optional<DesignSwitch>> switchOf, Watcher watcher) {
     int threads = Math.max(2, Runtime.getRuntime().availableProcessors());
     ExecutorService pool = Executors.newFixedThreadPool(threads);
     try {
       List<Callable<ConfigFile>> tasks = new ArrayList<>();
-      sources.forEach(source -> tasks.add(() -> guarded(source, switchOf)));
+      AtomicInteger done = new AtomicInteger();
+      sources.forEach(
+          source ->
+              tasks.add(
+                  () -> {
+                    ConfigFile file = guarded(source, switchOf);
+                    watcher.read(done.incrementAndGet(), sources.size());
+                    return file;
+                  }));
       List<ConfigFile> files = new ArrayList<>();
       for (Future<ConfigFile> file : pool.invokeAll(tasks)) {
         files.add(file.get());
