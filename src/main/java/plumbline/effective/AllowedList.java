@@ -52,6 +52,7 @@ record AllowedList(
     List<Evidence> evidence = new ArrayList<>();
     lines.origin().ifPresent(evidence::add);
     if (lines.silence().isPresent()) {
+      lines.inherited().ifPresent(inherited -> evidence.addAll(inherited.evidence()));
       return new AllowedList(VlanSet.NONE, VlanSet.ALL, lines.silence(), evidence);
     }
     evidence.add(all(dialect));
@@ -72,6 +73,9 @@ record AllowedList(
     }
     if (!(command instanceof Allowed allowed)) {
       return this;
+    }
+    if (lines.inherited().isPresent() && !Inheritance.decides(statement)) {
+      return open(lines.inherited().get().why(), statement);
     }
     Optional<String> place = lines.doubtOf(statement);
     return place.isPresent() ? open(place.get(), statement) : change(allowed, statement, dialect);

@@ -243,11 +243,13 @@ final class Stanzas {
   }
 
   private Lines lines(Stanza stanza) {
+    Optional<Inheritance> inherited = Inheritance.of(stanza.statements);
     Optional<String> silence =
         text.script() && stanza.origin.isEmpty()
             ? Optional.of(SwitchTexts.SCRIPT)
-            : Optional.empty();
-    return new Lines(stanza.statements, silence, stanza.origin, stanza.doubt, text.truncation());
+            : inherited.map(Inheritance::why);
+    return new Lines(
+        stanza.statements, silence, stanza.origin, stanza.doubt, inherited, text.truncation());
   }
 
   /** The line that first opens a port of {@link #ports()}. */
@@ -261,7 +263,8 @@ final class Stanzas {
         text.script()
             ? Optional.of(SwitchTexts.SCRIPT)
             : text.truncation().map(SwitchTexts::breaksOff);
-    return new Lines(others, silence, Optional.empty(), Optional.empty(), text.truncation());
+    return new Lines(
+        others, silence, Optional.empty(), Optional.empty(), Optional.empty(), text.truncation());
   }
 
   /**
