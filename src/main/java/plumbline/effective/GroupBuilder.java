@@ -1,13 +1,17 @@
 package plumbline.effective;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import plumbline.effective.Gateway.Group;
 import plumbline.setting.Setting;
+import plumbline.statement.Command;
 import plumbline.statement.Form;
+import plumbline.statement.PortCommand;
 import plumbline.statement.PortCommand.Redundancy;
 import plumbline.statement.PortCommand.Redundancy.Attribute;
 import plumbline.statement.PortCommand.Redundancy.Kind;
@@ -34,11 +38,34 @@ final class GroupBuilder {
   List<Group> build() {
     List<Group> groups = new ArrayList<>();
     for (Kind kind : Kind.values()) {
-      for (int id : ids(kind)) {
-        groups.add(kind == Kind.ANYCAST ? anycast(id) : group(kind, id));
+      SortedSet<Integer> ids = ids(kind);
+      Map<Integer, List<Statement>> own = new HashMap<>();
+      ids.forEach(id -> own.put(id, new ArrayList<>()));
+      for (Statement statement : lines.statements()) {
+        sort(statement, kind, own);
+      }
+      for (int id : ids) {
+        GroupBuilder one = new GroupBuilder(dialect, lines.only(own.get(id)), addresses);
+        groups.add(kind == Kind.ANYCAST ? one.anycast(id) : one.group(kind, id));
       }
     }
     return groups;
+  }
+
+  /** Adds a line to the group that it is about; to all of them where it may be about any. */
+  private static void sort(Statement statement, Kind kind, Map<Integer, List<Statement>> own) {
+    Command command = statement.command();
+    if (!(command instanceof Redundancy line)) {
+      if (command instanceof Command.Unknown || command instanceof PortCommand.Unmodelled) {
+        own.values().forEach(group -> group.add(statement));
+      }
+    } else if (line.kind() == kind) {
+      if (line.group().isEmpty()) {
+        own.values().forEach(group -> group.add(statement));
+      } else if (own.containsKey(line.group().get())) {
+        own.get(line.group().get()).add(statement);
+      }
+    }
   }
 
   private SortedSet<Integer> ids(Kind kind) {

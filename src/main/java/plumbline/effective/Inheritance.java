@@ -1,7 +1,9 @@
 package plumbline.effective;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import plumbline.setting.Evidence;
@@ -28,43 +30,47 @@ record Inheritance(String why, List<Evidence> evidence) {
 
   /** What a port's lines take from elsewhere; empty where they take nothing. */
   static Optional<Inheritance> of(List<Statement> lines) {
-    List<Statement> standing = new ArrayList<>();
+    Map<String, Statement> standing = new LinkedHashMap<>();
     for (Statement statement : lines) {
       if (statement.command() instanceof Inherit inherit) {
-        standing.removeIf(
-            earlier -> statement.form() != Form.SET && undoes(inherit, earlier.command()));
-        if (statement.form() == Form.SET) {
-          standing.add(statement);
-        }
+        take(statement, inherit, standing);
       } else if (isGarbled(statement.command())) {
-        standing.add(statement);
+        standing.putIfAbsent("", statement);
       }
     }
     if (standing.isEmpty()) {
       return Optional.empty();
     }
-    List<String> clauses = standing.stream().map(Inheritance::clause).distinct().toList();
-    List<Evidence> evidence = new ArrayList<>();
-    standing.forEach(statement -> evidence.add(statement.evidence()));
+    List<String> clauses = new ArrayList<>();
+    standing.forEach(
+        (what, statement) ->
+            clauses.add(
+                what.isEmpty()
+                    ? "line " + statement.line() + " is not understood"
+                    : "the port takes lines from " + what));
+    List<Evidence> evidence =
+        standing.values().stream()
+            .map(statement -> (Evidence) statement.evidence())
+            .distinct()
+            .toList();
     return Optional.of(new Inheritance(String.join("; ", clauses), evidence));
   }
 
-  private static boolean undoes(Inherit later, Command earlier) {
-    return earlier instanceof Inherit standing
-        && standing.keyword().equals(later.keyword())
-        && (later.names().isEmpty() || later.names().containsAll(standing.names()));
+  private static void take(Statement statement, Inherit inherit, Map<String, Statement> standing) {
+    String keyword = inherit.keyword() + " ";
+    if (statement.form() == Form.SET) {
+      inherit.names().forEach(name -> standing.put(keyword + name, statement));
+    } else if (inherit.names().isEmpty()) {
+      standing.keySet().removeIf(what -> what.startsWith(keyword));
+    } else {
+      inherit.names().forEach(name -> standing.remove(keyword + name));
+    }
   }
 
   private static boolean isGarbled(Command command) {
     return command instanceof Command.Unknown unknown
         && !unknown.understood().isEmpty()
         && HOLDERS.contains(unknown.understood().get(0));
-  }
-
-  private static String clause(Statement statement) {
-    return statement.command() instanceof Inherit inherit
-        ? "the port takes lines from " + inherit.keyword() + " " + String.join(" ", inherit.names())
-        : "line " + statement.line() + " is not understood";
   }
 
   /**

@@ -112,6 +112,11 @@ record Lines(
     return new Lines(statements, Optional.empty(), Optional.of(why), doubt, inherited, truncation);
   }
 
+  /** The same text with only these of its statements, in order. */
+  Lines only(List<Statement> some) {
+    return new Lines(some, silence, origin, doubt, inherited, truncation);
+  }
+
   /** Whether the text is a pasted script. */
   boolean isScript() {
     return silence.filter(SwitchTexts.SCRIPT::equals).isPresent();

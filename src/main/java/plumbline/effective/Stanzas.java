@@ -32,6 +32,7 @@ final class Stanzas {
 
   private final SwitchText text;
   private final NavigableMap<PortName, Stanza> ports = new TreeMap<>();
+  private final NavigableMap<PortName, Lines> lines = new TreeMap<>();
   private final NavigableMap<PortName, Evidence.Line> removed = new TreeMap<>();
   private final NavigableMap<PortName, String> doubts = new TreeMap<>();
   private final List<Statement> others = new ArrayList<>();
@@ -49,6 +50,7 @@ final class Stanzas {
   static Stanzas of(SwitchText text) {
     Stanzas stanzas = new Stanzas(text);
     stanzas.walk();
+    stanzas.ports.forEach((name, stanza) -> stanzas.lines.put(name, stanzas.lines(stanza)));
     return stanzas;
   }
 
@@ -237,8 +239,6 @@ final class Stanzas {
 
   /** The ports that the text opens. */
   SortedMap<PortName, Lines> ports() {
-    NavigableMap<PortName, Lines> lines = new TreeMap<>();
-    ports.forEach((name, stanza) -> lines.put(name, lines(stanza)));
     return lines;
   }
 

@@ -129,7 +129,8 @@ class InheritanceTest {
         .isEqualTo("? the port takes lines from port-profile HOSTS");
     assertThat(show(port(settings, "Ethernet1/2"), Keys.MODE)).isEqualTo("access");
     assertThat(show(port(settings, "Ethernet1/3"), Keys.MODE))
-        .isEqualTo("? the port takes lines from profile HOSTS UPLINKS");
+        .isEqualTo(
+            "? the port takes lines from profile HOSTS; the port takes lines from profile UPLINKS");
   }
 
   @Test
