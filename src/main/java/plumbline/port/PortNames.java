@@ -21,6 +21,9 @@ public final class PortNames {
 
   private static final int MAX_RANGE = 4096;
 
+  /** More names than this in one text are no list of ports. */
+  private static final int MAX_NAMES = 20_000;
+
   private PortNames() {}
 
   /** What a text names. */
@@ -77,7 +80,7 @@ public final class PortNames {
       } else if (kind == null) {
         kind = PortKind.NUMBERED;
       }
-      if (!addRange(kind, match, names)) {
+      if (!addRange(kind, match, names) || names.size() > MAX_NAMES) {
         return new Reading.NotAPort();
       }
     }
