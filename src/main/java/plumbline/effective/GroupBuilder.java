@@ -63,7 +63,12 @@ final class GroupBuilder {
       if (line.group().isEmpty()) {
         own.values().forEach(group -> group.add(statement));
       } else if (own.containsKey(line.group().get())) {
-        own.get(line.group().get()).add(statement);
+        List<Statement> group = own.get(line.group().get());
+        if (statement.form() != Form.SET && isWhole(line)) {
+          // What a group that is set up anew had before is gone with it.
+          group.removeIf(GroupBuilder::isOfOneGroup);
+        }
+        group.add(statement);
       }
     }
   }
@@ -72,10 +77,9 @@ final class GroupBuilder {
     SortedSet<Integer> ids = new TreeSet<>();
     for (Statement statement : lines.statements()) {
       if (statement.command() instanceof Redundancy line && line.kind() == kind) {
-        boolean whole = line.attribute() == Attribute.OTHER && line.value().isEmpty();
         if (statement.form() == Form.SET && (line.group().isPresent() || kind == Kind.ANYCAST)) {
           ids.add(line.group().orElse(0));
-        } else if (statement.form() != Form.SET && endsGroup(line, whole)) {
+        } else if (statement.form() != Form.SET && endsGroup(line)) {
           ids.remove(line.group().orElse(0));
         }
       }
@@ -84,8 +88,17 @@ final class GroupBuilder {
   }
 
   /** Whether the negated line takes the whole group away. */
-  private static boolean endsGroup(Redundancy line, boolean whole) {
-    return whole || (line.kind() == Kind.ANYCAST && line.attribute() == Attribute.ADDRESS);
+  private static boolean endsGroup(Redundancy line) {
+    return isWhole(line) || (line.kind() == Kind.ANYCAST && line.attribute() == Attribute.ADDRESS);
+  }
+
+  /** Whether the line is about the group as a whole. */
+  private static boolean isWhole(Redundancy line) {
+    return line.attribute() == Attribute.OTHER && line.value().isEmpty();
+  }
+
+  private static boolean isOfOneGroup(Statement statement) {
+    return statement.command() instanceof Redundancy line && line.group().isPresent();
   }
 
   private Group group(Kind kind, int id) {
