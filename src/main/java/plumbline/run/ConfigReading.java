@@ -18,6 +18,7 @@ import java.util.function.Function;
 import plumbline.design.DesignSwitch;
 import plumbline.effective.Dialect;
 import plumbline.effective.EffectiveSettings;
+import plumbline.effective.SizeLimit;
 import plumbline.effective.SwitchSettings;
 import plumbline.intake.Intake;
 import plumbline.intake.Read;
@@ -161,6 +162,11 @@ public final class ConfigReading {
       }
       List<SwitchSettings> switches = new ArrayList<>();
       for (SwitchText one : reader.read(text.file(), text.stem(), text.text())) {
+        Optional<String> tooMuch = SizeLimit.exceeded(one);
+        if (tooMuch.isPresent()) {
+          return new ConfigFile.Unread(
+              text.file(), text.stem(), isNamed(source), tooMuch.get(), false);
+        }
         switches.add(settings(one, switchOf));
       }
       return new ConfigFile.Read(
