@@ -74,7 +74,9 @@ final class Coverage {
 
   /** The key, or the key with its value where the rules ask single values of it. */
   private String spelled(RoleKey<?> key, Wanted<?> wanted) {
-    boolean byValue = asked.stream().anyMatch(one -> one.startsWith(key.name() + ": "));
+    boolean byValue =
+        !asked.contains(key.name())
+            && asked.stream().anyMatch(one -> one.startsWith(key.name() + ": "));
     return byValue ? key.name() + ": " + wanted.value() : key.name();
   }
 

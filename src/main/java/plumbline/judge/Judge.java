@@ -135,10 +135,11 @@ public final class Judge {
                 one ->
                     MODE_RULES.contains(one.rule().id())
                         && !(one.outcome() instanceof Outcome.Conforms));
-    return port.stream()
-        .filter(one -> !superfluous.contains(one.rule().id()))
-        .filter(one -> !(modeSpeaks && isModeGap(one)))
-        .toList();
+    return Rests.merged(
+        port.stream()
+            .filter(one -> !superfluous.contains(one.rule().id()))
+            .filter(one -> !(modeSpeaks && isModeGap(one)))
+            .toList());
   }
 
   private static boolean isModeGap(Spoken one) {

@@ -77,9 +77,7 @@ class CoverageTest {
                     max-age-days: 8
                     """))
         .containsExactly(
-            "bpdu-guard 9 port",
             "bundle 4 port",
-            "fast-start: false 4 port",
             "gateways 1 gateway",
             "links.ends against each other 1 link",
             "links.members in their bundle 1 cable",
