@@ -76,7 +76,8 @@ public final class Judge {
                     Collectors.toList()));
     List<Spoken> left =
         new ArrayList<>(
-            said.stream().filter(one -> one.outcome().subject().port().isEmpty()).toList());
+            Rests.merged(
+                said.stream().filter(one -> one.outcome().subject().port().isEmpty()).toList()));
     ports.values().forEach(port -> left.addAll(ofPort(port)));
     return Gaps.findings(left);
   }

@@ -12,9 +12,9 @@ import plumbline.rules.Outcome.Candidate;
 import plumbline.rules.Outcome.Undecided;
 
 /**
- * Takes away, on one port, what goes away by itself when another finding there is repaired: what
- * follows from it shows all the lines that it rests on, and more. Its consequence is told with the
- * cause's.
+ * Takes away, on one port or one switch, what goes away by itself when another finding there is
+ * repaired: what follows from it shows all the lines that it rests on, and more. Its consequence is
+ * told with the cause's.
  */
 final class Rests {
   /** By the rule of the cause, the rules of what may rest on it. */
@@ -23,11 +23,12 @@ final class Rests {
           "bpdu-filter-set", Set.of("bpdu-guard-missing"),
           "fast-start-missing", Set.of("bpdu-guard-missing"),
           "fast-start-without-effect", Set.of("bpdu-guard-missing"),
-          "fast-start-on-switch-link", Set.of("guard-on-switch-link"));
+          "fast-start-on-switch-link", Set.of("guard-on-switch-link"),
+          "spanning-tree-off", Set.of("spanning-tree-mode-differs"));
 
   private Rests() {}
 
-  /** What is left of what was said of one port. */
+  /** What is left of what was said of one port, or of one switch as a whole. */
   static List<Spoken> merged(List<Spoken> port) {
     List<Spoken> left = new ArrayList<>();
     for (Spoken one : port) {
