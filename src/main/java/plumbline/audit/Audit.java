@@ -81,7 +81,8 @@ public final class Audit {
         .forEach(
             one -> ask(new InputCase.Unread(design, one.file(), one.designed(), one.reason())));
     for (AuditInput.AuditedConfig config : input.configs()) {
-      InputCase.Read read = new InputCase.Read(design, config.designed(), config.settings());
+      InputCase.Read read =
+          new InputCase.Read(design, config.designed(), config.settings(), input.at());
       ask(read);
       if (read.isConfig()) {
         config.designed().ifPresent(known -> ask(new SwitchCase(design, known, config.settings())));

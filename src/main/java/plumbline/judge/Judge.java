@@ -76,7 +76,8 @@ public final class Judge {
                     Collectors.toList()));
     List<Spoken> left =
         new ArrayList<>(
-            said.stream().filter(one -> one.outcome().subject().port().isEmpty()).toList());
+            Rests.merged(
+                said.stream().filter(one -> one.outcome().subject().port().isEmpty()).toList()));
     ports.values().forEach(port -> left.addAll(ofPort(port)));
     return Gaps.findings(left);
   }
@@ -135,10 +136,11 @@ public final class Judge {
                 one ->
                     MODE_RULES.contains(one.rule().id())
                         && !(one.outcome() instanceof Outcome.Conforms));
-    return port.stream()
-        .filter(one -> !superfluous.contains(one.rule().id()))
-        .filter(one -> !(modeSpeaks && isModeGap(one)))
-        .toList();
+    return Rests.merged(
+        port.stream()
+            .filter(one -> !superfluous.contains(one.rule().id()))
+            .filter(one -> !(modeSpeaks && isModeGap(one)))
+            .toList());
   }
 
   private static boolean isModeGap(Spoken one) {

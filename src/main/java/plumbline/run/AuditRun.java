@@ -72,7 +72,8 @@ public final class AuditRun {
                 design,
                 scope.entries().stream().map(Scope.Entry::config).toList(),
                 scope.missing(),
-                scope.unread()),
+                scope.unread(),
+                request.at()),
             request.rules());
     return result(request, files, scope, outcome);
   }
