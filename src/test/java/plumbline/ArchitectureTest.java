@@ -88,7 +88,7 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("cli", "run", "report", "audit")
           .whereLayer("statement")
           .mayOnlyBeAccessedByLayers(
-              "syntax", "effective", "inspect", "run", "rules", "judge", "audit")
+              "syntax", "effective", "inspect", "run", "rules", "judge", "audit", "fabric")
           .because("data flows one way: text, syntax, effective, rules, judge, result, report");
 
   @ArchTest

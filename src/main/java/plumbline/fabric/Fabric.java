@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import plumbline.design.Design;
 import plumbline.effective.SwitchSettings;
+import plumbline.setting.Truth;
 import plumbline.vlan.VlanId;
 
 /**
@@ -64,6 +65,24 @@ public final class Fabric {
   /** Where frames of a VLAN go between switches. */
   public VlanGraph graph(VlanId vlan) {
     return graphs.computeIfAbsent(vlan, one -> new VlanGraph(chassis, links, one));
+  }
+
+  /** The parts of a spanning tree while something fails, in design order. */
+  public List<TreePart> tree(TreeScope scope, Failure failure) {
+    return TreeSurvey.of(this, scope, failure);
+  }
+
+  /** Whether a link stays up when a member of a stack takes its cables with it. */
+  Truth survivesBox(FabricLink link, Failure.OfSwitch box) {
+    int failed = chassis.indexOf(box.name(), box.member());
+    int lost = 0;
+    for (Cable cable : link.cables()) {
+      boolean ends =
+          chassis.indexOf(link.first().port().switchName(), cable.first()) == failed
+              || chassis.indexOf(link.second().port().switchName(), cable.second()) == failed;
+      lost += ends && cable.up() != Truth.NO ? 1 : 0;
+    }
+    return lost == 0 ? Truth.YES : link.survives(lost);
   }
 
   /** Every single failure of a switch, stack member, link or cable of a bundle, in design order. */

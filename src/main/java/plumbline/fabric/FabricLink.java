@@ -119,6 +119,11 @@ public record FabricLink(
     };
   }
 
+  /** Whether spanning tree runs over it, whatever VLANs cross. */
+  Truth isOpen() {
+    return first.isOpen().and(second.isOpen()).and(isUp());
+  }
+
   /** Both ends. */
   public List<LinkEnd> ends() {
     return List.of(first, second);

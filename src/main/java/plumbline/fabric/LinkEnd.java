@@ -106,14 +106,25 @@ public record LinkEnd(
             ? open().get(Keys.ALLOWED).value()
             : open().get(Keys.ACCESS_VLAN).value().map(vlan -> VlanSet.of(vlan.number()));
     VlanSet possible = wanted.map(either.possible()::and).orElse(either.possible());
-    boolean up = isFalse(Keys.SHUT) && isFalse(Keys.SUSPENDED) && !port.port().kind().isBundle();
+    boolean up = isOpen() == Truth.YES && !port.port().kind().isBundle();
     return new Carried(
         up ? wanted.map(vlans.active()::and).orElse(VlanSet.NONE).and(possible) : VlanSet.NONE,
         possible);
   }
 
-  private boolean isFalse(Key<Boolean> key) {
-    return open().get(key).is(false);
+  /** Whether frames of spanning tree pass this end, whatever VLANs it carries. */
+  Truth isOpen() {
+    if (settings.isEmpty()) {
+      return device.isPresent() && !mayBeThere() ? Truth.NO : Truth.UNKNOWN;
+    }
+    Setting<PortMode> mode = open().get(Keys.MODE);
+    Truth switched = mode.isDecided() ? Truth.of(!mode.is(PortMode.ROUTED)) : Truth.UNKNOWN;
+    return switched.and(isNot(Keys.SHUT)).and(isNot(Keys.SUSPENDED));
+  }
+
+  private Truth isNot(Key<Boolean> key) {
+    Setting<Boolean> setting = open().get(key);
+    return setting.isDecided() ? Truth.of(!setting.is(true)) : Truth.UNKNOWN;
   }
 
   /** The bundle modes of the members on this switch, where the text tells them. */
