@@ -82,6 +82,7 @@ public final class EffectiveSettings {
               new PortDraft(name, stanzas.header(name), own, AllowedList.of(own, dialect), shared);
           draft.put(Keys.MODE, mode.mode(name, own));
           draft.put(Keys.NEGOTIATE, mode.negotiate(draft.get(Keys.MODE), own));
+          draft.put(Keys.ASKS_FOR_TRUNK, mode.asks(draft.get(Keys.MODE), own));
           shut.apply(draft);
           vlan.apply(draft);
           fastStart.apply(draft);

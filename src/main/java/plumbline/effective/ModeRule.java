@@ -203,6 +203,27 @@ final class ModeRule {
     };
   }
 
+  /** Whether a port of that mode asks for a trunk; the default differs between releases. */
+  Setting<Boolean> asks(Setting<PortMode> mode, Lines lines) {
+    if (!mode.isDecided()) {
+      return mode.map(unknown -> true);
+    }
+    if (!mode.is(PortMode.NEGOTIATED)) {
+      return new Setting.Absent<>(mode.evidence());
+    }
+    Setting<Boolean> fallback = globals.dialect().differs("asking for a trunk");
+    return lastMode(lines)
+        .decide(
+            last ->
+                last.sets() && last.command() instanceof PortCommand.Mode line
+                    ? last.known(
+                        line.kind()
+                            .filter(PortCommand.Mode.Kind.DYNAMIC_DESIRABLE::equals)
+                            .isPresent())
+                    : last.backTo(fallback),
+            () -> fallback);
+  }
+
   /** Whether trunk negotiation is open on a port of that mode. */
   Setting<Boolean> negotiate(Setting<PortMode> mode, Lines lines) {
     if (mode.value().isEmpty()) {

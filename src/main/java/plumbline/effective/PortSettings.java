@@ -67,6 +67,13 @@ public record PortSettings(
     return get(Keys.FAST_START).evidence().contains(NETWORK);
   }
 
+  /** Whether the port is a member of this bundle. */
+  public boolean isMemberOf(PortName bundle) {
+    return bundle.kind().isBundle()
+        && !name.equals(bundle)
+        && get(Keys.BUNDLE).value().filter(one -> one.id() == bundle.lastNumber()).isPresent();
+  }
+
   /** Whether frames of the VLAN cross this port. */
   public Truth carries(VlanId vlan) {
     Setting<Carried> carried = get(Keys.CARRIED);
@@ -86,15 +93,20 @@ public record PortSettings(
    */
   public Setting<VlanId> untagged() {
     Setting<PortMode> mode = get(Keys.MODE);
-    if (mode.is(PortMode.ACCESS)) {
-      return get(Keys.ACCESS_VLAN);
-    }
-    if (mode.is(PortMode.TRUNK)) {
-      return untaggedOnTrunk();
-    }
-    return mode.is(PortMode.ROUTED)
-        ? new Setting.Absent<>(mode.evidence())
-        : new Setting.Unknown<>("the port's mode leaves it open", mode.evidence());
+    return mode.value()
+        .map(this::untaggedIn)
+        .orElseGet(() -> new Setting.Unknown<>("the port's mode leaves it open", mode.evidence()));
+  }
+
+  /** The same in a mode that a negotiated port settles on. */
+  public Setting<VlanId> untaggedIn(PortMode mode) {
+    List<Evidence> evidence = get(Keys.MODE).evidence();
+    return switch (mode) {
+      case ACCESS -> get(Keys.ACCESS_VLAN);
+      case TRUNK -> untaggedOnTrunk();
+      case ROUTED -> new Setting.Absent<>(evidence);
+      case NEGOTIATED, OTHER -> new Setting.Unknown<>("the port's mode leaves it open", evidence);
+    };
   }
 
   private Setting<VlanId> untaggedOnTrunk() {

@@ -67,6 +67,11 @@ public record SwitchSettings(
     return Optional.ofNullable(ports.get(port));
   }
 
+  /** The ports that join this bundle, in the order of their names. */
+  public List<PortSettings> membersOf(PortName bundle) {
+    return ports.values().stream().filter(port -> port.isMemberOf(bundle)).toList();
+  }
+
   /**
    * Whether the switch lacks the port. Undecided for a port that the text does not open while the
    * text is a script, is cut short, or has an interface header that names no clear port.

@@ -4,7 +4,7 @@ import java.util.List;
 import plumbline.vlan.VlanId;
 import plumbline.vlan.VlanSet;
 
-/** Every setting of a port that this program computes, in the order in which reports list them. */
+/** Every setting of a port that this program computes. */
 public final class Keys {
   /** What the port does with frames. */
   public static final Key<PortMode> MODE = new Key<>("mode", PortMode.class);
@@ -39,6 +39,12 @@ public final class Keys {
 
   /** Whether trunk negotiation frames are sent: true while negotiation is open. */
   public static final Key<Boolean> NEGOTIATE = new Key<>("negotiate", Boolean.class);
+
+  /**
+   * Whether a port whose mode is negotiated asks the other end for a trunk, or only answers; absent
+   * in a fixed mode. Both ends together decide the mode, so it is no setting that reports list.
+   */
+  public static final Key<Boolean> ASKS_FOR_TRUNK = new Key<>("asks-for-trunk", Boolean.class);
 
   /** Edge fast-start (IEEE 802.1Q adminEdge). */
   public static final Key<Effect> FAST_START = new Key<>("fast-start", Effect.class);
@@ -112,7 +118,7 @@ public final class Keys {
   /** The description, secrets masked; absent when none. */
   public static final Key<String> DESCRIPTION = new Key<>("description", String.class);
 
-  /** All of them, in report order. */
+  /** All that reports list, in their order. */
   public static final List<Key<?>> ALL =
       List.of(
           MODE,
