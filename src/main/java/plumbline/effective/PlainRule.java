@@ -179,7 +179,9 @@ final class PlainRule {
       return orElse(globals.routedMtu(), orElse(system, fallback));
     }
     Optional<Boolean> fast = isFast(port.kind());
-    if (fast.isEmpty() && !globals.jumboMtu().equals(system)) {
+    if (fast.isEmpty()
+        && !(globals.jumboMtu() instanceof Setting.Absent<Integer>)
+        && !globals.jumboMtu().equals(system)) {
       return Setting.unknown("the jumbo MTU reaches only ports of 1 Gb/s and more");
     }
     return fast.orElse(false)
