@@ -78,7 +78,7 @@ record Undeclared(PortSettings settings, List<PortSettings> others) {
   /** The port, or the one that stands for the bundle which it joins. */
   private static Undeclared withBundle(SwitchCase device, PortSettings port) {
     if (port.name().kind().isBundle()) {
-      return new Undeclared(port, device.members(port.name()));
+      return new Undeclared(port, device.settings().membersOf(port.name()));
     }
     return port.get(Keys.BUNDLE)
         .value()
@@ -112,7 +112,7 @@ record Undeclared(PortSettings settings, List<PortSettings> others) {
     boolean bundlePlaced =
         placed.stream()
             .filter(name -> name.kind().isBundle())
-            .anyMatch(name -> SwitchCase.joins(port.settings(), name));
+            .anyMatch(name -> port.settings().isMemberOf(name));
     return bundlePlaced
         || placed.contains(port.settings().name())
         || port.others().stream().anyMatch(member -> placed.contains(member.name()));
