@@ -130,8 +130,10 @@ record AllowedList(
     return evidence.stream().anyMatch(Evidence.Line.class::isInstance);
   }
 
+  /** Lines before it no longer matter: this one alone leaves the list open. */
   private AllowedList open(String why, Statement statement) {
-    return new AllowedList(VlanSet.NONE, VlanSet.ALL, Optional.of(why), with(statement.evidence()));
+    return new AllowedList(
+        VlanSet.NONE, VlanSet.ALL, Optional.of(why), List.of(statement.evidence()));
   }
 
   private AllowedList inDoubt(String why) {

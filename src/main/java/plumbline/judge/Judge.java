@@ -36,7 +36,7 @@ public final class Judge {
           "access-vlan-differs", Set.of("native-vlan-in-use"));
 
   /** The rules that speak of a mode that is wrong or open. */
-  private static final Set<String> MODE_RULES = Set.of("mode-differs", "negotiation-open");
+  static final Set<String> MODE_RULES = Set.of("mode-differs", "negotiation-open");
 
   private static final Comparator<Finding> ORDER =
       Comparator.comparing(Finding::switchName)
@@ -134,7 +134,8 @@ public final class Judge {
             .anyMatch(
                 one ->
                     MODE_RULES.contains(one.rule().id())
-                        && !(one.outcome() instanceof Outcome.Conforms));
+                        && !(one.outcome() instanceof Outcome.Conforms)
+                        && !isOwnGap(one));
     return port.stream()
         .filter(one -> !superfluous.contains(one.rule().id()))
         .filter(one -> !(modeSpeaks && isModeGap(one)))
@@ -143,6 +144,11 @@ public final class Judge {
 
   private static boolean isModeGap(Spoken one) {
     return one.outcome() instanceof Undecided open && open.cause() == Cause.MODE;
+  }
+
+  /** Such a gap lists the others that it explains. */
+  private static boolean isOwnGap(Spoken one) {
+    return one.outcome() instanceof Undecided open && open.cause() == Cause.OWN;
   }
 
   /** The finding that stands for its port, with what else differs there in words. */
@@ -155,10 +161,16 @@ public final class Judge {
             .map(one -> one.rule().summary())
             .distinct()
             .collect(Collectors.joining("; "));
-    return others.isEmpty()
-        ? first
-        : new Spoken(
-            first.rule(), cause.followedBy("When this is repaired, more remains: " + others + "."));
+    String open = Gap.checks(port.stream().filter(one -> one.outcome() instanceof Undecided));
+    if (!others.isEmpty()) {
+      cause = cause.followedBy("When this is repaired, more remains: " + others + ".");
+    }
+    // a port that is not there has no settings to be left open
+    return new Spoken(
+        first.rule(),
+        open.isEmpty() || isCandidate(first, ABSENT)
+            ? cause
+            : cause.followedBy("Checks that the text leaves open there: " + open + "."));
   }
 
   private static boolean isCandidate(Spoken one, String rule) {

@@ -38,7 +38,8 @@ public final class AuditRun {
     Design design = request.design().design();
     ConfigReading reading =
         ConfigReading.of(request.configs(), request.design().paths(), standardInput);
-    List<ConfigFile> files = reading.read(settings -> Scope.switchOf(design, settings));
+    List<ConfigFile> files =
+        reading.read(settings -> Scope.switchOf(design, settings), design.harmless());
     Scope scope = Scope.of(design, files, reading.hasFolder());
     AuditOutcome outcome =
         Audit.run(

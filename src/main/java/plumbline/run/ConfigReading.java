@@ -74,13 +74,15 @@ public final class ConfigReading {
    * Reads them all.
    *
    * @param switchOf the switch of the design that settings are of; it may name their dialect
+   * @param harmless patterns of unknown statements that the design vouches for
    */
-  public List<ConfigFile> read(Function<SwitchSettings, Optional<DesignSwitch>> switchOf) {
+  public List<ConfigFile> read(
+      Function<SwitchSettings, Optional<DesignSwitch>> switchOf, List<String> harmless) {
     int threads = Math.max(2, Runtime.getRuntime().availableProcessors());
     ExecutorService pool = Executors.newFixedThreadPool(threads);
     try {
       List<Callable<ConfigFile>> tasks = new ArrayList<>();
-      sources.forEach(source -> tasks.add(() -> guarded(source, switchOf)));
+      sources.forEach(source -> tasks.add(() -> guarded(source, switchOf, harmless)));
       List<ConfigFile> files = new ArrayList<>();
       for (Future<ConfigFile> file : pool.invokeAll(tasks)) {
         files.add(file.get());
@@ -98,9 +100,13 @@ public final class ConfigReading {
 
   /** The guard around each file: what goes wrong in one never hides the others. */
   private ConfigFile guarded(
-      Source source, Function<SwitchSettings, Optional<DesignSwitch>> switchOf) {
+      Source source,
+      Function<SwitchSettings, Optional<DesignSwitch>> switchOf,
+      List<String> harmless) {
     try {
-      return isLarge(source) ? readAlone(source, switchOf) : read(source, switchOf);
+      return isLarge(source)
+          ? readAlone(source, switchOf, harmless)
+          : read(source, switchOf, harmless);
     } catch (OutOfMemoryError e) {
       return new ConfigFile.Unread(
           source.asTyped(),
@@ -125,17 +131,21 @@ public final class ConfigReading {
   }
 
   private ConfigFile readAlone(
-      Source source, Function<SwitchSettings, Optional<DesignSwitch>> switchOf) {
+      Source source,
+      Function<SwitchSettings, Optional<DesignSwitch>> switchOf,
+      List<String> harmless) {
     large.acquireUninterruptibly();
     try {
-      return read(source, switchOf);
+      return read(source, switchOf, harmless);
     } finally {
       large.release();
     }
   }
 
   private ConfigFile read(
-      Source source, Function<SwitchSettings, Optional<DesignSwitch>> switchOf) {
+      Source source,
+      Function<SwitchSettings, Optional<DesignSwitch>> switchOf,
+      List<String> harmless) {
     Read read =
         source.isStandardInput()
             ? Intake.read(standardInput)
@@ -150,7 +160,7 @@ public final class ConfigReading {
       }
       List<SwitchSettings> switches = new ArrayList<>();
       for (SwitchText one : reader.read(text.file(), text.stem(), text.text())) {
-        switches.add(settings(one, switchOf));
+        switches.add(settings(one.vouching(harmless), switchOf));
       }
       return new ConfigFile.Read(
           text.file(), text.stem(), isNamed(source), text.sha256(), switches);

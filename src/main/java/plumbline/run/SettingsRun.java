@@ -65,7 +65,9 @@ public final class SettingsRun {
     boolean bug = false;
     List<ConfigFile> files =
         ConfigReading.of(configs, exclusions, standardInput)
-            .read(settings -> switchOf(known, settings));
+            .read(
+                settings -> switchOf(known, settings),
+                known.map(Design::harmless).orElse(List.of()));
     for (ConfigFile file : files) {
       if (file instanceof ConfigFile.Unread failed) {
         unread.add(failed.line());
