@@ -78,7 +78,7 @@ public final class Judge {
         new ArrayList<>(
             said.stream().filter(one -> one.outcome().subject().port().isEmpty()).toList());
     ports.values().forEach(port -> left.addAll(ofPort(port)));
-    return Gaps.findings(left);
+    return Gaps.findings(AbsentVlans.merged(left));
   }
 
   /** One port may be spoken of under several subjects, such as a spare port and a VLAN in use. */

@@ -83,8 +83,7 @@ class CausePairsTest {
       expected
           .words()
           .forEach(
-              words ->
-                  assertThat(finding.consequence()).as(row.name()).contains(meant(words)));
+              words -> assertThat(finding.consequence()).as(row.name()).contains(meant(words)));
     }
   }
 

@@ -23,6 +23,7 @@ import plumbline.rules.RuleInfo;
 import plumbline.rules.Subject;
 import plumbline.setting.Evidence;
 import plumbline.setting.PortMode;
+import plumbline.vlan.VlanSet;
 
 /** What is given and what is explained follows "One cause, one finding" of the contract. */
 class JudgeTest {
@@ -199,6 +200,40 @@ class JudgeTest {
         .containsExactly(
             "vlan-database-unknown/north-sw1//",
             "negotiation-open/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
+  }
+
+  @Test
+  void a_vlan_that_the_switch_lacks_explains_that_a_trunk_bars_it_and_lists_the_trunk() {
+    Candidate gone = candidate(SWITCH).about(VlanSet.of(231));
+    Candidate voice = candidate(PORT).about(VlanSet.of(231));
+    Candidate more = candidate(port(2)).about(VlanSet.of(220, 231));
+    List<Finding> findings =
+        Judge.findings(
+            List.of(
+                says("tagged-vlan-missing", voice),
+                says("tagged-vlan-missing", more),
+                says("tagged-vlan-extra", voice),
+                says("vlan-not-created", gone)));
+    assertThat(findings)
+        .extracting(one -> one.rule() + " " + one.place().orElseThrow() + ": " + one.consequence())
+        .containsExactly(
+            "vlan-not-created north-sw1: Something stops. When this is repaired, more remains:"
+                + " says tagged-vlan-missing (GigabitEthernet1/0/1).",
+            "tagged-vlan-extra north-sw1 GigabitEthernet1/0/1: Something stops.",
+            "tagged-vlan-missing north-sw1 GigabitEthernet1/0/2: Something stops.");
+    assertThat(
+            ids(
+                says("vlan-not-created", gone),
+                says("vlan-inactive", candidate(SWITCH).about(VlanSet.of(220))),
+                says("tagged-vlan-missing", more)))
+        .as("between them the two explain all that the trunk bars")
+        .containsExactly("vlan-inactive/north-sw1//", "vlan-not-created/north-sw1//");
+    assertThat(
+            ids(
+                says("vlan-not-created", open(SWITCH, Cause.OWN)),
+                says("tagged-vlan-missing", voice)))
+        .as("whether the switch lacks it is open, that the trunk bars it is not")
+        .hasSize(2);
   }
 
   @Test
