@@ -31,9 +31,7 @@ public final class Judge {
 
   /** Which rule's finding, at one port, makes which other rule's finding superfluous there. */
   private static final Map<String, Set<String>> SPEAKS_FOR =
-      Map.of(
-          "native-vlan-in-use", Set.of("native-vlan-differs"),
-          "access-vlan-differs", Set.of("native-vlan-in-use"));
+      Map.of("native-vlan-in-use", Set.of("native-vlan-differs"));
 
   /** The rules that speak of a mode that is wrong or open. */
   private static final Set<String> MODE_RULES = Set.of("mode-differs", "negotiation-open");
@@ -77,7 +75,7 @@ public final class Judge {
     List<Spoken> left =
         new ArrayList<>(
             said.stream().filter(one -> one.outcome().subject().port().isEmpty()).toList());
-    ports.values().forEach(port -> left.addAll(ofPort(port)));
+    ports.values().forEach(port -> left.addAll(ofPort(LivedIn.merged(port))));
     return Gaps.findings(AbsentVlans.merged(left));
   }
 

@@ -122,12 +122,28 @@ class JudgeTest {
   }
 
   @Test
-  void a_port_in_the_wrong_vlan_explains_that_it_lives_in_a_native_one() {
-    assertThat(
-            ids(
+  void a_line_that_puts_a_port_into_the_wrong_vlan_explains_who_lives_there() {
+    Candidate voice =
+        Candidate.of(
+            PORT,
+            "designed",
+            "found",
+            "Somebody lives there.",
+            List.of(Proof.of("north-sw1.cfg", new Evidence.Line(8, "voice"))),
+            Optional.empty());
+    List<Finding> findings =
+        Judge.findings(
+            List.of(
                 says("access-vlan-differs", candidate(PORT)),
-                says("native-vlan-in-use", candidate(PORT))))
-        .containsExactly("access-vlan-differs/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
+                says("native-vlan-in-use", candidate(PORT))));
+    assertThat(findings)
+        .extracting(one -> one.rule() + ": " + one.consequence())
+        .containsExactly("access-vlan-differs: Something stops. Something stops.");
+    assertThat(ids(says("access-vlan-differs", candidate(PORT)), says("native-vlan-in-use", voice)))
+        .as("another line puts somebody there")
+        .hasSize(2);
+    assertThat(ids(says("voice-vlan-differs", voice), says("native-vlan-in-use", voice)))
+        .containsExactly("voice-vlan-differs/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
   }
 
   @Test
