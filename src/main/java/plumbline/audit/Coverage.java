@@ -24,7 +24,8 @@ import plumbline.rules.Rule;
 /**
  * Holds what a design asks against what the rules ask, so that no report can look as if it had
  * compared everything. Keys that only describe (places, cables, names of things) are nothing to
- * check; {@code telephony}, {@code other-vlans}, {@code dialect} and {@code rules} only steer.
+ * check; {@code telephony}, {@code other-vlans}, {@code bridge-address}, {@code dialect} and {@code
+ * rules} only steer.
  */
 final class Coverage {
   private final Design design;
@@ -74,7 +75,9 @@ final class Coverage {
 
   /** The key, or the key with its value where the rules ask single values of it. */
   private String spelled(RoleKey<?> key, Wanted<?> wanted) {
-    boolean byValue = asked.stream().anyMatch(one -> one.startsWith(key.name() + ": "));
+    boolean byValue =
+        !asked.contains(key.name())
+            && asked.stream().anyMatch(one -> one.startsWith(key.name() + ": "));
     return byValue ? key.name() + ": " + wanted.value() : key.name();
   }
 
@@ -94,7 +97,11 @@ final class Coverage {
   private void switches() {
     switches("stack", one -> !one.stack().isEmpty());
     switches("management", one -> one.managementVlan().isPresent());
-    switches("spanning-tree", one -> !one.tree().equals(DesignSwitch.Tree.NONE));
+    switches("spanning-tree.mode", one -> one.tree().mode().isPresent());
+    switches("spanning-tree.path-cost", one -> one.tree().pathCost().isPresent());
+    switches("spanning-tree.mst", one -> one.tree().mst().isPresent());
+    switches("spanning-tree.root-of", one -> !one.tree().rootOf().isEmpty());
+    switches("spanning-tree.second-for", one -> !one.tree().secondFor().isEmpty());
   }
 
   private void switches(String key, Predicate<DesignSwitch> uses) {

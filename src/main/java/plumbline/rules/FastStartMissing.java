@@ -51,15 +51,8 @@ final class FastStartMissing implements PortRule {
       boolean network = port.settings().filter(PortSettings::isNetworkPort).isPresent();
       boolean blocks = network && port.port().place() != DesignPort.Place.LINK;
       Candidate off = blocks ? blocked(port, setting, wish.get()) : slow(port, setting, wish.get());
-      boolean bridges = mode.is(PortMode.ACCESS) || mode.is(PortMode.TRUNK);
-      boolean ofMode = !bridges || rests(setting, mode);
-      outcomes.add(port.modeToRepair().filter(any -> ofMode).map(off::boundTo).orElse(off));
+      outcomes.add(port.modeToRepairFor(setting).map(off::boundTo).orElse(off));
     }
-  }
-
-  /** Whether fast-start is off because of the mode: else the right mode brings none either. */
-  private static boolean rests(Setting<Effect> off, Setting<PortMode> mode) {
-    return !mode.evidence().isEmpty() && off.evidence().containsAll(mode.evidence());
   }
 
   private static Candidate slow(PortCase port, Setting<Effect> setting, Wanted<Boolean> wish) {

@@ -24,7 +24,7 @@ final class NativeVlanInUse implements PortRule, SwitchRule {
           Group.PORT,
           Severity.WEAKENS,
           "the native VLAN of a trunk is one in which hosts live",
-          "V-206672; common practice",
+          "V-206672; V-206669 where VLAN 1 is declared unused; common practice",
           Set.of("native", "vlans.unused"));
 
   @Override
@@ -104,13 +104,16 @@ final class NativeVlanInUse implements PortRule, SwitchRule {
               .map(trunk -> trunk.subject().place().orElseThrow())
               .toList();
       if (vlan.unused()) {
-        Occupants.of(device, vlan)
-            .forEach(
-                occupant ->
-                    outcomes.add(
-                        occupant.open().isPresent()
-                            ? open(device, vlan, occupant)
-                            : occupied(vlan, occupant, ends)));
+        List<Occupants.Occupant> occupants = Occupants.of(device, vlan);
+        for (Occupants.Occupant occupant : occupants) {
+          outcomes.add(
+              occupant.open().isPresent()
+                  ? open(device, vlan, occupant)
+                  : occupied(vlan, occupant, ends));
+        }
+        if (occupants.isEmpty()) {
+          outcomes.conforms(device.subject());
+        }
       }
     }
   }

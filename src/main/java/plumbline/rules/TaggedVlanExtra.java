@@ -24,7 +24,7 @@ final class TaggedVlanExtra implements PortRule {
           Group.PORT,
           Severity.WEAKENS,
           "a trunk carries a VLAN that its role neither wants nor tolerates",
-          "V-206668 for VLAN 1; common practice",
+          "V-206668 for VLAN 1; V-206666 for unused VLANs; common practice",
           Set.of("tagged", "may-carry"));
 
   @Override

@@ -369,7 +369,8 @@ class AuditTest {
                 RuleCaseRun.design(DESIGN),
                 List.of(),
                 List.of(new AuditInput.MissingConfig(gone)),
-                List.of(new AuditInput.UnreadConfig("x/b.cfg", Optional.empty(), "binary"))),
+                List.of(new AuditInput.UnreadConfig("x/b.cfg", Optional.empty(), "binary")),
+                RuleCaseRun.AT),
             List.of(
                 new Failing(),
                 RuleCatalogue.named("config-missing").orElseThrow(),

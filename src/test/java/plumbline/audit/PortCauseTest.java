@@ -148,7 +148,7 @@ class PortCauseTest {
   @ParameterizedTest
   @CsvSource({
     "uplink, no switchport, description none",
-    "uplink, switchport mode private-vlan host, switchport nonegotiate",
+    "uplink, switchport mode private-vlan host, spanning-tree portfast",
     "desk, no switchport, description none",
     "desk, switchport mode dot1q-tunnel, spanning-tree portfast",
     "desk, switchport mode trunk, spanning-tree portfast",

@@ -102,5 +102,14 @@ class DialectDetectorTest {
         TestSwitch.campus("system mtu jumbo 9198\n" + stanza("Gi1/0/1", "") + stanza("Fa0/1", ""));
     assertThat(show(port(jumbo, "Gi1/0/1"), Keys.MTU)).isEqualTo("9198");
     assertThat(show(port(jumbo, "Fa0/1"), Keys.MTU)).isEqualTo("1500");
+    assertThat(
+            TestSwitch.campus("system mtu jumbo 9198\n" + stanza("Po1", ""))
+                .port(TestSwitch.name("Po1"))
+                .orElseThrow()
+                .get(Keys.MTU)
+                .reason())
+        .contains("the jumbo MTU reaches only ports of 1 Gb/s and more");
+    SwitchSettings all = TestSwitch.campus("system mtu 9198\n" + stanza("Po1", ""));
+    assertThat(show(port(all, "Po1"), Keys.MTU)).isEqualTo("9198");
   }
 }
