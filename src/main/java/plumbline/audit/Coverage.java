@@ -11,6 +11,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plumbline.design.Design;
+import plumbline.design.DesignGateway;
 import plumbline.design.DesignPort;
 import plumbline.design.DesignSwitch;
 import plumbline.design.DesignVlan;
@@ -82,7 +83,8 @@ final class Coverage {
   }
 
   private void vlans() {
-    vlans("gateway", vlan -> vlan.gateway() != GatewayNeed.OPTIONAL);
+    vlans("gateway: required", vlan -> vlan.gateway() == GatewayNeed.REQUIRED);
+    vlans("gateway: forbidden", vlan -> vlan.gateway() == GatewayNeed.FORBIDDEN);
     vlans("one-domain", DesignVlan::oneDomain);
     vlans("unused", DesignVlan::unused);
     vlans("filter", DesignVlan::filter);
@@ -134,11 +136,32 @@ final class Coverage {
             .mapToLong(link -> link.members().size())
             .sum(),
         "cable");
-    gap("gateways", design.gateways().size(), "gateway");
+    gateways();
     gap("multi-chassis", design.multiChassis().size(), "pair");
     gap("services", design.services().size(), "service");
     gap("max-age-days", design.maxAgeDays().isPresent() ? switches.size() : 0, "switch");
     gap("harmless", design.harmless().size(), "pattern");
+  }
+
+  /** Of an outside gateway only its switch port can be looked at; which one is active, nowhere. */
+  private void gateways() {
+    List<DesignGateway> all = List.copyOf(design.gateways().values());
+    List<DesignGateway> own =
+        all.stream()
+            .filter(gateway -> gateway.outside().isEmpty() && switches.contains(gateway.name()))
+            .toList();
+    gap("gateways", own.size(), "gateway");
+    gap(
+        "gateways.active",
+        own.stream()
+            .flatMap(gateway -> gateway.vlans().stream())
+            .filter(served -> served.active().isPresent())
+            .count(),
+        "VLAN");
+    gap(
+        "gateways.at",
+        all.stream().filter(gateway -> gateway.outside().stream().anyMatch(this::inScope)).count(),
+        "gateway");
   }
 
   private boolean inScope(DesignPort port) {

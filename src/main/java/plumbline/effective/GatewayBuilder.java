@@ -62,12 +62,28 @@ final class GatewayBuilder {
             .flag(dialect.fact(true, "a VLAN interface follows its ports")),
         filtered(lines),
         new GroupBuilder(dialect, lines, addresses).build(),
-        Setting.unknown("not judged yet"));
+        Setting.unknown("not judged yet"),
+        List.of());
   }
 
+  /** Each direction has a filter of its own; one of them is enough. */
   private Setting<Boolean> filtered(Lines lines) {
+    Setting<Boolean> received = filtered(lines, true);
+    Setting<Boolean> sent = filtered(lines, false);
+    if (received.is(true) || sent.is(true)) {
+      return received.is(true) ? received : sent;
+    }
+    return received.isDecided() ? sent.because(received.evidence()) : received;
+  }
+
+  private Setting<Boolean> filtered(Lines lines, boolean input) {
     return lines
-        .last(Matter.PACKET_FILTER, PortCommand.AccessGroup.class)
+        .last(
+            Matter.PACKET_FILTER,
+            PortCommand.AccessGroup.class,
+            statement ->
+                statement.command() instanceof PortCommand.AccessGroup group
+                    && group.input() == input)
         .flag(dialect.fact(false, "no packet filter"));
   }
 

@@ -190,7 +190,8 @@ final class Views {
                 Setting.known(110, line(153, "vrrp 210 priority 110")),
                 Setting.known(true, STANDARD),
                 false)),
-        Setting.known(true, STANDARD));
+        Setting.known(true, STANDARD),
+        List.of());
   }
 
   private static PortSettings trunk() {

@@ -253,6 +253,28 @@ class JudgeTest {
   }
 
   @Test
+  void causes_that_only_together_stop_a_gateway_each_carry_it_at_its_severity() {
+    Candidate gateway =
+        candidate(SWITCH)
+            .about(VlanSet.of(210))
+            .at(Severity.BREAKS)
+            .derivedFrom(List.of(PORT.place().orElseThrow(), port(2).place().orElseThrow()));
+    Candidate barred = candidate(PORT).about(VlanSet.of(210));
+    List<Spoken> said =
+        List.of(
+            says("gateway-not-working", gateway),
+            says("tagged-vlan-missing", barred),
+            says("port-shut", candidate(port(2))),
+            says("fast-start-missing", candidate(PORT)));
+    assertThat(Judge.findings(said))
+        .extracting(one -> one.severity() + " " + one.rule() + ": " + one.consequence())
+        .containsExactly(
+            "weakens fast-start-missing: Something stops.",
+            "breaks tagged-vlan-missing: Something stops. Until then the designed does not work.",
+            "breaks port-shut: Something stops. Until then the designed does not work.");
+  }
+
+  @Test
   void what_conforms_gives_no_finding() {
     assertThat(ids(says("port-shut", new Outcome.Conforms(PORT)))).isEmpty();
   }
