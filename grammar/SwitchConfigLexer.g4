@@ -274,6 +274,7 @@ INDIVIDUAL                : 'individual' ;
 INFORMATION               : 'information' ;
 INGRESS_FILTERING         : 'ingress-filtering' ;
 INGRESS_REPLICATION       : 'ingress-replication' ;
+INHERIT                   : 'inherit' ;
 INPUT                     : 'input' ;
 INSPECT                   : 'inspect' ;
 INSPECTION                : 'inspection' ;

@@ -388,6 +388,7 @@ portCommand
   | portProtection
   | portAddress
   | portRedundancy
+  | portInherit
   | portHarmless
   ;
 
@@ -874,6 +875,22 @@ redundancyDetail
   | 'mac'
   ;
 
+// ----------------------------------------------------------------------------- lines that a port takes from elsewhere
+
+portInherit
+  : 'source' 'template' ( word tail )?                                                                      # inherit
+  | rareInherit 'port-profile' word?                                                                        # inherit
+  | rareProfile word*                                                                                       # inherit
+  ;
+
+rareInherit
+  : 'inherit'
+  ;
+
+rareProfile
+  : 'profile'
+  ;
+
 // ------------------------------------------------------------------ statements of a port that touch nothing of the above
 
 portHarmless
@@ -882,7 +899,7 @@ portHarmless
   | ( 'snmp' | 'snmp-server' | 'rmon' | 'logging' | 'load-interval' | 'sflow' | 'monitor' ) tail
   | ( 'power' | 'mdix' | 'media-type' | 'negotiation' | 'flowcontrol' | 'fec' | 'transceiver' | 'beacon' ) tail
   | ( 'carrier-delay' | 'dampening' | 'keepalive' | 'hold-queue' | 'delay' | 'bandwidth' | 'medium' | 'link' ) tail
-  | ( 'macro' | 'source' | 'device-tracking' | 'subscriber' | 'ethernet' | 'hardware' | 'errdisable' ) tail
+  | ( 'macro' | 'device-tracking' | 'subscriber' | 'ethernet' | 'hardware' | 'errdisable' ) tail
   | ( 'crypto' ( 'map' | 'ipsec' ) | 'cts' | 'macsec' | 'mka' | 'ptp' | 'ntp' | 'bfd' | 'mpls' | 'tunnel' ) tail
   | ( 'mac' | 'mac-address' | 'l2protocol-tunnel' | 'l2protocol' | 'bridge-group' | 'loopback' ) tail
   | ( 'isis' | 'fabric' 'forwarding' ( 'dhcp' | 'anycast-gateway-mac' ) ) tail

@@ -33,6 +33,8 @@ class ArchitectureTest {
           .definedBy("plumbline.judge..")
           .layer("rules")
           .definedBy("plumbline.rules..")
+          .layer("fabric")
+          .definedBy("plumbline.fabric..")
           .layer("design")
           .definedBy("plumbline.design..")
           .layer("effective")
@@ -71,10 +73,13 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("audit")
           .whereLayer("rules")
           .mayOnlyBeAccessedByLayers("cli", "run", "audit", "judge")
+          .whereLayer("fabric")
+          .mayOnlyBeAccessedByLayers("audit", "judge", "rules")
           .whereLayer("design")
-          .mayOnlyBeAccessedByLayers("cli", "run", "inspect", "audit", "judge", "rules")
+          .mayOnlyBeAccessedByLayers("cli", "run", "inspect", "audit", "judge", "rules", "fabric")
           .whereLayer("effective")
-          .mayOnlyBeAccessedByLayers("cli", "run", "inspect", "audit", "judge", "rules", "design")
+          .mayOnlyBeAccessedByLayers(
+              "cli", "run", "inspect", "audit", "judge", "rules", "fabric", "design")
           .whereLayer("syntax")
           .mayOnlyBeAccessedByLayers("run")
           .whereLayer("intake")
@@ -83,7 +88,7 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("cli", "run", "report", "audit")
           .whereLayer("statement")
           .mayOnlyBeAccessedByLayers(
-              "syntax", "effective", "inspect", "run", "rules", "judge", "audit")
+              "syntax", "effective", "inspect", "run", "rules", "judge", "audit", "fabric")
           .because("data flows one way: text, syntax, effective, rules, judge, result, report");
 
   @ArchTest

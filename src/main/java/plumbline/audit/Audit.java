@@ -1,17 +1,24 @@
 package plumbline.audit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plumbline.design.Design;
 import plumbline.design.DesignSwitch;
 import plumbline.finding.Finding;
+import plumbline.finding.Place;
+import plumbline.judge.InFront;
 import plumbline.judge.Judge;
 import plumbline.judge.Spoken;
+import plumbline.port.PortName;
 import plumbline.result.Result;
 import plumbline.rules.InputCase;
 import plumbline.rules.InputRule;
@@ -21,6 +28,7 @@ import plumbline.rules.PortCase;
 import plumbline.rules.PortRule;
 import plumbline.rules.Rule;
 import plumbline.rules.RuleCatalogue;
+import plumbline.rules.RuleInfo;
 import plumbline.rules.SwitchCase;
 import plumbline.rules.SwitchRule;
 
@@ -30,11 +38,13 @@ import plumbline.rules.SwitchRule;
  */
 public final class Audit {
   private final List<Rule> rules;
+  private final Predicate<RuleInfo> asked;
   private final List<Spoken> spoken = new ArrayList<>();
   private final List<String> failures = new ArrayList<>();
 
-  private Audit(List<Rule> rules) {
+  private Audit(List<Rule> rules, Predicate<RuleInfo> asked) {
     this.rules = rules;
+    this.asked = asked;
   }
 
   /** Holds effective settings against the design. */
@@ -42,9 +52,25 @@ public final class Audit {
     return run(input, RuleCatalogue.ALL);
   }
 
+  /**
+   * The same, but only some rules are asked. Of the others those are heard that can stand in front
+   * of what is asked, so that nothing is told of a port as if it were open and in the right mode.
+   *
+   * @param only ids of the rules that are asked; none of them means all
+   */
+  public static AuditOutcome run(AuditInput input, Set<String> only) {
+    if (only.isEmpty()) {
+      return run(input);
+    }
+    Set<String> wanted = new HashSet<>(only);
+    wanted.removeAll(input.design().silentRules());
+    return new Audit(RuleCatalogue.ALL, rule -> wanted.contains(rule.id())).outcome(input);
+  }
+
   /** The same with the given rules only. */
   static AuditOutcome run(AuditInput input, List<Rule> rules) {
-    return new Audit(rules).outcome(input);
+    return new Audit(rules, rule -> !input.design().silentRules().contains(rule.id()))
+        .outcome(input);
   }
 
   private AuditOutcome outcome(AuditInput input) {
@@ -55,20 +81,57 @@ public final class Audit {
         .forEach(
             one -> ask(new InputCase.Unread(design, one.file(), one.designed(), one.reason())));
     for (AuditInput.AuditedConfig config : input.configs()) {
-      InputCase.Read read = new InputCase.Read(design, config.designed(), config.settings());
+      InputCase.Read read =
+          new InputCase.Read(design, config.designed(), config.settings(), input.at());
       ask(read);
       if (read.isConfig()) {
         config.designed().ifPresent(known -> ask(new SwitchCase(design, known, config.settings())));
       }
     }
-    // what a silent rule says must not keep another rule from being heard
-    List<Finding> findings =
-        Judge.findings(
-            spoken.stream()
-                .filter(one -> !design.silentRules().contains(one.rule().id()))
-                .toList());
+    // what a rule says that is silent or not asked must not keep another one from being heard
+    List<Spoken> heard = spoken.stream().filter(one -> asked.test(one.rule())).toList();
+    List<Spoken> inFront =
+        InFront.of(
+            rules.stream().map(Rule::info).filter(asked).toList(),
+            heard,
+            spoken.stream().filter(one -> !asked.test(one.rule())).toList());
+    List<Finding> findings = Judge.findings(InFront.noted(heard, inFront));
     return new AuditOutcome(
-        findings, counts(design), Coverage.gaps(design, switches(input), rules), failures);
+        findings,
+        counts(),
+        Coverage.gaps(design, switches(input), rules),
+        failures,
+        inFront(inFront));
+  }
+
+  /** Rules that are asked, and those that may stand in front of them. */
+  private List<Rule> heard(Design design) {
+    return rules.stream()
+        .filter(rule -> !design.silentRules().contains(rule.info().id()))
+        .filter(rule -> asked.test(rule.info()) || InFront.isPossible(rule.info()))
+        .toList();
+  }
+
+  private static List<Result.InFront> inFront(List<Spoken> said) {
+    SortedMap<String, List<Place>> rules = new TreeMap<>();
+    said.stream()
+        .sorted(Comparator.comparing(Audit::switchOf).thenComparing(Audit::portOf))
+        .forEach(
+            one ->
+                rules
+                    .computeIfAbsent(one.rule().id(), any -> new ArrayList<>())
+                    .addAll(one.outcome().subject().place().stream().toList()));
+    return rules.entrySet().stream()
+        .map(rule -> new Result.InFront(rule.getKey(), rule.getValue()))
+        .toList();
+  }
+
+  private static String switchOf(Spoken one) {
+    return one.outcome().subject().switchName();
+  }
+
+  private static PortName portOf(Spoken one) {
+    return one.outcome().subject().port().orElseThrow();
   }
 
   /** Names of the switches that the run is about, whether their configs could be read or not. */
@@ -83,7 +146,7 @@ public final class Audit {
   }
 
   private void ask(InputCase input) {
-    for (Rule rule : rules) {
+    for (Rule rule : heard(input.design())) {
       if (rule instanceof InputRule one) {
         guarded(rule, place(input), outcomes -> one.check(input, outcomes));
       }
@@ -92,7 +155,7 @@ public final class Audit {
 
   private void ask(SwitchCase device) {
     List<PortCase> ports = device.ports();
-    for (Rule rule : rules) {
+    for (Rule rule : heard(device.design())) {
       if (rule instanceof SwitchRule one) {
         guarded(rule, device.designed().name(), outcomes -> one.check(device, outcomes));
       }
@@ -132,10 +195,13 @@ public final class Audit {
     said.forEach(outcome -> spoken.add(new Spoken(rule.info(), outcome)));
   }
 
-  private List<Result.RuleCount> counts(Design design) {
+  private List<Result.RuleCount> counts() {
     Map<String, int[]> counts = new TreeMap<>();
-    rules.forEach(rule -> counts.put(rule.info().id(), new int[3]));
+    rules.stream().map(Rule::info).filter(asked).forEach(rule -> counts.put(rule.id(), new int[3]));
     for (Spoken one : spoken) {
+      if (!asked.test(one.rule())) {
+        continue;
+      }
       int kind =
           one.outcome() instanceof Outcome.Conforms
               ? 0
@@ -143,7 +209,6 @@ public final class Audit {
       counts.get(one.rule().id())[kind]++;
     }
     return counts.entrySet().stream()
-        .filter(count -> !design.silentRules().contains(count.getKey()))
         .map(
             count ->
                 new Result.RuleCount(

@@ -1,5 +1,6 @@
 package plumbline.audit;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import plumbline.design.Design;
@@ -13,12 +14,14 @@ import plumbline.effective.SwitchSettings;
  * @param configs configs that were read
  * @param missing switches in scope without a config
  * @param unread files that could not be read
+ * @param at when the run is said to be
  */
 public record AuditInput(
     Design design,
     List<AuditedConfig> configs,
     List<MissingConfig> missing,
-    List<UnreadConfig> unread) {
+    List<UnreadConfig> unread,
+    Instant at) {
   /** Copies the lists. */
   public AuditInput {
     configs = List.copyOf(configs);

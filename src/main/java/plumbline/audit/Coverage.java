@@ -11,6 +11,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plumbline.design.Design;
+import plumbline.design.DesignGateway;
 import plumbline.design.DesignPort;
 import plumbline.design.DesignSwitch;
 import plumbline.design.DesignVlan;
@@ -24,7 +25,8 @@ import plumbline.rules.Rule;
 /**
  * Holds what a design asks against what the rules ask, so that no report can look as if it had
  * compared everything. Keys that only describe (places, cables, names of things) are nothing to
- * check; {@code telephony}, {@code other-vlans}, {@code dialect} and {@code rules} only steer.
+ * check; {@code telephony}, {@code other-vlans}, {@code bridge-address}, {@code dialect} and {@code
+ * rules} only steer.
  */
 final class Coverage {
   private final Design design;
@@ -74,12 +76,15 @@ final class Coverage {
 
   /** The key, or the key with its value where the rules ask single values of it. */
   private String spelled(RoleKey<?> key, Wanted<?> wanted) {
-    boolean byValue = asked.stream().anyMatch(one -> one.startsWith(key.name() + ": "));
+    boolean byValue =
+        !asked.contains(key.name())
+            && asked.stream().anyMatch(one -> one.startsWith(key.name() + ": "));
     return byValue ? key.name() + ": " + wanted.value() : key.name();
   }
 
   private void vlans() {
-    vlans("gateway", vlan -> vlan.gateway() != GatewayNeed.OPTIONAL);
+    vlans("gateway: required", vlan -> vlan.gateway() == GatewayNeed.REQUIRED);
+    vlans("gateway: forbidden", vlan -> vlan.gateway() == GatewayNeed.FORBIDDEN);
     vlans("one-domain", DesignVlan::oneDomain);
     vlans("unused", DesignVlan::unused);
     vlans("filter", DesignVlan::filter);
@@ -94,7 +99,11 @@ final class Coverage {
   private void switches() {
     switches("stack", one -> !one.stack().isEmpty());
     switches("management", one -> one.managementVlan().isPresent());
-    switches("spanning-tree", one -> !one.tree().equals(DesignSwitch.Tree.NONE));
+    switches("spanning-tree.mode", one -> one.tree().mode().isPresent());
+    switches("spanning-tree.path-cost", one -> one.tree().pathCost().isPresent());
+    switches("spanning-tree.mst", one -> one.tree().mst().isPresent());
+    switches("spanning-tree.root-of", one -> !one.tree().rootOf().isEmpty());
+    switches("spanning-tree.second-for", one -> !one.tree().secondFor().isEmpty());
   }
 
   private void switches(String key, Predicate<DesignSwitch> uses) {
@@ -127,11 +136,32 @@ final class Coverage {
             .mapToLong(link -> link.members().size())
             .sum(),
         "cable");
-    gap("gateways", design.gateways().size(), "gateway");
+    gateways();
     gap("multi-chassis", design.multiChassis().size(), "pair");
     gap("services", design.services().size(), "service");
     gap("max-age-days", design.maxAgeDays().isPresent() ? switches.size() : 0, "switch");
     gap("harmless", design.harmless().size(), "pattern");
+  }
+
+  /** Of an outside gateway only its switch port can be looked at; which one is active, nowhere. */
+  private void gateways() {
+    List<DesignGateway> all = List.copyOf(design.gateways().values());
+    List<DesignGateway> own =
+        all.stream()
+            .filter(gateway -> gateway.outside().isEmpty() && switches.contains(gateway.name()))
+            .toList();
+    gap("gateways", own.size(), "gateway");
+    gap(
+        "gateways.active",
+        own.stream()
+            .flatMap(gateway -> gateway.vlans().stream())
+            .filter(served -> served.active().isPresent())
+            .count(),
+        "VLAN");
+    gap(
+        "gateways.at",
+        all.stream().filter(gateway -> gateway.outside().stream().anyMatch(this::inScope)).count(),
+        "gateway");
   }
 
   private boolean inScope(DesignPort port) {

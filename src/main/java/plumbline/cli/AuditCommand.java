@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -84,6 +85,8 @@ final class AuditCommand implements Callable<Integer> {
               + " it, the same input gives the same bytes.")
   private Optional<Instant> asOf = Optional.empty();
 
+  @Mixin private NarrowOptions narrow;
+
   @Mixin private ColourOption colour;
 
   AuditCommand(Console console) {
@@ -94,18 +97,27 @@ final class AuditCommand implements Callable<Integer> {
   public Integer call() {
     ReportFiles files = Reporting.files(spec, reports, List.of(JSON));
     Converters.onlyOnce(spec, configs);
+    Set<String> rules = narrow.rules(spec);
     DesignFiles.Answer answer = DesignFiles.read(design);
     if (answer instanceof DesignFiles.Answer.Unusable unusable) {
       unusable.lines().forEach(console::complain);
       return Status.USAGE;
     }
     ReadDesign read = ((DesignFiles.Answer.Usable) answer).design();
+    narrow.keepOne(spec, rules, read.design());
+    Set<String> switches = narrow.switches(spec, read.design());
     Reporting.keepInputs(spec, files, read.paths(), configs);
     Result result =
         AuditRun.run(
             new AuditRun.Request(
-                read, configs, failOn, asOf.orElseGet(() -> Clock.systemUTC().instant())),
-            console.in());
+                read,
+                configs,
+                failOn,
+                asOf.orElseGet(() -> Clock.systemUTC().instant()),
+                rules,
+                switches),
+            console.in(),
+            console.progress());
     int written = files.write(console, Map.of(JSON, () -> JsonReport.of(result, Version.number())));
     console.out().print(TextReport.of(result, colour.wanted(console)));
     console.out().flush();

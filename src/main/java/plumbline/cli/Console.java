@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import plumbline.text.Display;
 
 /** The streams of one run of the program, and what they lead to. */
@@ -14,6 +15,12 @@ final class Console {
   private final PrintWriter out;
   private final PrintWriter err;
   private final boolean colourful;
+  private final Progress progress;
+
+  /** Takes the streams of a run whose progress nobody sees. */
+  Console(InputStream in, OutputStream out, OutputStream err, boolean colourful) {
+    this(in, out, err, colourful, false, Progress.DELAY);
+  }
 
   /**
    * Takes the streams.
@@ -22,13 +29,22 @@ final class Console {
    * @param out standard output
    * @param err standard error
    * @param colourful whether standard output is a terminal whose user wants colour
+   * @param watched whether standard error is a terminal whose user may want to see progress
+   * @param delay how long a run shows no progress
    */
-  Console(InputStream in, OutputStream out, OutputStream err, boolean colourful) {
+  Console(
+      InputStream in,
+      OutputStream out,
+      OutputStream err,
+      boolean colourful,
+      boolean watched,
+      Duration delay) {
     this.in = in;
     this.pipe = new Pipe(out);
     this.out = writer(pipe);
     this.err = writer(err);
     this.colourful = colourful;
+    this.progress = new Progress(this.err, watched, System::nanoTime, delay);
   }
 
   private static PrintWriter writer(OutputStream stream) {
@@ -55,8 +71,14 @@ final class Console {
     return colourful;
   }
 
+  /** Where a long run tells how far it is. */
+  Progress progress() {
+    return progress;
+  }
+
   /** Writes a diagnostic of one line; control characters of what it quotes are dropped. */
   void complain(String line) {
+    progress.end();
     err.print(Display.clean(line) + "\n");
     err.flush();
   }

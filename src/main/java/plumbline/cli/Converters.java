@@ -41,10 +41,27 @@ final class Converters {
     }
   }
 
-  /** A day or a moment, UTC. */
+  /** A day or a moment, UTC, in a year that reports can write with four digits. */
   static final class OfInstant implements ITypeConverter<Instant> {
+    private static final int FIRST_YEAR = 1970;
+    private static final int LAST_YEAR = 9999;
+
     @Override
     public Instant convert(String word) {
+      Instant moment = parse(word);
+      int year = moment.atOffset(ZoneOffset.UTC).getYear();
+      if (year < FIRST_YEAR || year > LAST_YEAR) {
+        throw new TypeConversionException(
+            Wording.quote(word)
+                + " is out of range; expected a year from "
+                + FIRST_YEAR
+                + " to "
+                + LAST_YEAR);
+      }
+      return moment;
+    }
+
+    private static Instant parse(String word) {
       try {
         return word.contains("T")
             ? Instant.parse(word)

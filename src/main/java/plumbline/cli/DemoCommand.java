@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -70,7 +71,12 @@ final class DemoCommand implements Callable<Integer> {
     Result result =
         AuditRun.run(
             new AuditRun.Request(
-                usable.design(), List.of(drifted), Severity.WEAKENS, Clock.systemUTC().instant()),
+                usable.design(),
+                List.of(drifted),
+                Severity.WEAKENS,
+                Clock.systemUTC().instant(),
+                Set.of(),
+                Set.of()),
             console.in());
     console.out().print(TextReport.of(result, colour.wanted(console)));
     console

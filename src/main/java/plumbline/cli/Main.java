@@ -4,6 +4,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.time.Duration;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 
@@ -23,7 +24,11 @@ public final class Main {
    */
   public Main(
       InputStream in, OutputStream out, OutputStream err, boolean colourful, boolean debug) {
-    this.console = new Console(in, out, err, colourful);
+    this(new Console(in, out, err, colourful), debug);
+  }
+
+  private Main(Console console, boolean debug) {
+    this.console = console;
     this.debug = debug;
   }
 
@@ -32,26 +37,46 @@ public final class Main {
     // The streams of System are print streams, which keep failures to themselves.
     Main main =
         new Main(
-            System.in,
-            new FileOutputStream(FileDescriptor.out),
-            new FileOutputStream(FileDescriptor.err),
-            wantsColour(),
+            new Console(
+                System.in,
+                new FileOutputStream(FileDescriptor.out),
+                new FileOutputStream(FileDescriptor.err),
+                wantsColour(),
+                wantsProgress(),
+                Duration.ofMillis(
+                    Long.getLong("plumbline.progress.delay", Progress.DELAY.toMillis()))),
             System.getProperty("plumbline.debug") != null);
     System.exit(main.run(args));
   }
 
   private static boolean wantsColour() {
-    String noColour = System.getenv("NO_COLOR");
-    return Boolean.getBoolean("plumbline.terminal")
-        && (noColour == null || noColour.isEmpty())
-        && !"dumb".equals(System.getenv("TERM"));
+    return Boolean.getBoolean("plumbline.terminal") && isUnset("NO_COLOR") && !isDumb();
+  }
+
+  /**
+   * Build servers set {@code CI}, also where they offer a terminal (common practice, no source).
+   */
+  private static boolean wantsProgress() {
+    return Boolean.getBoolean("plumbline.error.terminal") && isUnset("CI") && !isDumb();
+  }
+
+  private static boolean isUnset(String variable) {
+    String value = System.getenv(variable);
+    return value == null || value.isEmpty();
+  }
+
+  private static boolean isDumb() {
+    return "dumb".equals(System.getenv("TERM"));
   }
 
   /** Runs one command and returns its exit status. */
   public int run(String... args) {
     int status;
     try {
-      status = commandLine(console, debug).execute(args);
+      status =
+          Usage.holdsEmpty(args)
+              ? Usage.reportEmpty(console)
+              : commandLine(console, debug).execute(args);
     } catch (Throwable bug) { // NOPMD the last guard: status 1 would say drift
       status = Bugs.report(console, bug, debug);
     }

@@ -90,7 +90,7 @@ final class SettingsCommand implements Callable<Integer> {
       read = Optional.of(((DesignFiles.Answer.Usable) answer).design());
     }
     Reporting.keepInputs(spec, files, read.map(ReadDesign::paths).orElse(List.of()), configs);
-    SettingsRun.Answer answer = SettingsRun.run(configs, read, console.in());
+    SettingsRun.Answer answer = SettingsRun.run(configs, read, console.in(), console.progress());
     List<SwitchView> switches = at(answer);
     int written =
         files.write(

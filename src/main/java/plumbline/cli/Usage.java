@@ -27,6 +27,29 @@ final class Usage {
     return Status.USAGE;
   }
 
+  /**
+   * Whether an argument, or the value of an option, is empty. An empty name of a file would stand
+   * for the current folder; it is what a variable without a value leaves behind.
+   */
+  static boolean holdsEmpty(String... args) {
+    for (String arg : args) {
+      if (arg.equals("--")) {
+        break;
+      }
+      if (arg.matches("--[a-z][a-z-]*=")) {
+        return true;
+      }
+    }
+    return List.of(args).contains("");
+  }
+
+  /** Says that an argument is empty. */
+  static int reportEmpty(Console console) {
+    console.complainAsProgram("an argument is empty; expected a value, or no argument at all");
+    console.complainAsProgram("see plumbline --help");
+    return Status.USAGE;
+  }
+
   /** A word that is no option and no command, with the one that was most likely meant. */
   private static String unknown(CommandLine command, String word, String otherwise) {
     if (word.startsWith("-")) {

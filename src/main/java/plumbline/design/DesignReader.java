@@ -41,9 +41,11 @@ public final class DesignReader {
     Sections sections = new Sections(shapes, problems);
     Shape.Keys shape = DesignShape.of(knownDialects);
     boolean isWhole = !sources.isEmpty();
+    List<Node> roots = new ArrayList<>();
     for (DesignSource source : sources) {
       PositionedTree tree = PositionedTree.read(source.file(), source.text());
       problems.addAll(tree.problems());
+      tree.root().ifPresent(roots::add);
       Optional<Fields> fields = tree.root().flatMap(root -> fields(root, shape));
       fields.ifPresent(sections::join);
       isWhole &= fields.isPresent();
@@ -56,7 +58,8 @@ public final class DesignReader {
     Optional<Design> design = isWhole ? Optional.of(resolve(sections, sources)) : Optional.empty();
     return problems.isEmpty()
         ? new DesignReading(design, List.of())
-        : new DesignReading(Optional.empty(), problems.sorted(files));
+        : new DesignReading(
+            Optional.empty(), HiddenValues.of(roots, shape).masked(problems.sorted(files)));
   }
 
   /** Checks a file's shape; empty when it is no design that this program can read. */

@@ -34,10 +34,9 @@ record AllowedList(
 
   /** Reads a port's list from its lines. */
   static AllowedList of(Lines lines, Dialect dialect) {
-    AllowedList list = start(lines, dialect);
-    for (Statement statement : lines.statements()) {
-      list = list.then(statement, lines, dialect);
-    }
+    Draft draft = new Draft(lines, dialect);
+    lines.statements().forEach(draft::take);
+    AllowedList list = new AllowedList(draft.certain, draft.possible, draft.doubt, draft.evidence);
     return lines.doubt().isPresent() ? list.inDoubt(lines.doubt().get()) : list;
   }
 
@@ -48,102 +47,144 @@ record AllowedList(
         : new Setting.Known<>(certain, evidence);
   }
 
-  private static AllowedList start(Lines lines, Dialect dialect) {
-    List<Evidence> evidence = new ArrayList<>();
-    lines.origin().ifPresent(evidence::add);
-    if (lines.silence().isPresent()) {
-      return new AllowedList(VlanSet.NONE, VlanSet.ALL, lines.silence(), evidence);
-    }
-    evidence.add(all(dialect));
-    return new AllowedList(VlanSet.ALL, VlanSet.ALL, Optional.empty(), evidence);
-  }
-
-  private static Evidence all(Dialect dialect) {
-    return dialect.because("all VLANs allowed");
-  }
-
-  private AllowedList then(Statement statement, Lines lines, Dialect dialect) {
-    Command command = statement.command();
-    if (command instanceof Command.Unknown unknown && Matter.ALLOWED.doubtedBy(unknown)) {
-      return open("line " + statement.line() + " is not understood", statement);
-    }
-    if (command instanceof PortCommand.Unmodelled line && SwitchingLines.mayReachTrunks(line)) {
-      return open("line " + statement.line() + " is not modelled", statement);
-    }
-    if (!(command instanceof Allowed allowed)) {
-      return this;
-    }
-    Optional<String> place = lines.doubtOf(statement);
-    return place.isPresent() ? open(place.get(), statement) : change(allowed, statement, dialect);
-  }
-
-  private AllowedList change(Allowed allowed, Statement statement, Dialect dialect) {
-    VlanSet operand = allowed.vlans();
-    Evidence line = statement.evidence();
-    if (statement.form() != Form.SET) {
-      return allowed.setsMode() && statement.form() == Form.NO && !operand.isEmpty()
-          ? remove(operand, line)
-          : new AllowedList(
-              VlanSet.ALL, VlanSet.ALL, Optional.empty(), List.of(line, all(dialect)));
-    }
-    return switch (allowed.change()) {
-      case SET -> set(allowed, line);
-      case EXCEPT -> exactly(operand.complement(), line);
-      case ALL -> exactly(VlanSet.ALL, line);
-      case NONE -> exactly(VlanSet.NONE, line);
-      case ADD -> add(operand, line);
-      case REMOVE -> remove(operand, line);
-    };
-  }
-
-  private static AllowedList exactly(VlanSet vlans, Evidence line) {
-    return new AllowedList(vlans, vlans, Optional.empty(), List.of(line));
-  }
-
-  /** Spellings that imply the trunk mode add to the list in one family and replace it elsewhere. */
-  private AllowedList set(Allowed allowed, Evidence line) {
-    if (!allowed.setsMode() || !hasList() || certain.equals(allowed.vlans())) {
-      return exactly(allowed.vlans(), line);
-    }
-    return new AllowedList(
-        allowed.vlans(), possible.plus(allowed.vlans()), Optional.of(SECOND_LIST), with(line));
-  }
-
-  private AllowedList add(VlanSet operand, Evidence line) {
-    return new AllowedList(
-        hasList() ? certain.plus(operand) : operand,
-        possible.plus(operand),
-        hasList() ? doubt : Optional.of(NO_BASE),
-        with(line));
-  }
-
-  private AllowedList remove(VlanSet operand, Evidence line) {
-    return new AllowedList(
-        hasList() ? certain.minus(operand) : VlanSet.NONE,
-        possible.minus(operand),
-        hasList() ? doubt : Optional.of(NO_BASE),
-        with(line));
-  }
-
-  /** Whether a line, rather than the default or silence, made the list so far. */
-  private boolean hasList() {
-    return evidence.stream().anyMatch(Evidence.Line.class::isInstance);
-  }
-
-  private AllowedList open(String why, Statement statement) {
-    return new AllowedList(VlanSet.NONE, VlanSet.ALL, Optional.of(why), with(statement.evidence()));
+  /**
+   * The list as it is if its base is the default: where it is changed and no line or silence of the
+   * text says what it was before.
+   */
+  Optional<VlanSet> fromDefault(Lines lines) {
+    return doubt.filter(NO_BASE::equals).isPresent() && lines.silence().isEmpty()
+        ? Optional.of(possible)
+        : Optional.empty();
   }
 
   private AllowedList inDoubt(String why) {
     return new AllowedList(VlanSet.NONE, VlanSet.ALL, Optional.of(why), evidence);
   }
 
-  private List<Evidence> with(Evidence line) {
-    List<Evidence> all = new ArrayList<>(evidence);
-    if (!hasList()) {
-      all.clear();
+  /** The list as the lines make it, one after the other. */
+  private static final class Draft {
+    private final Lines lines;
+    private final Dialect dialect;
+    private final List<Evidence> evidence = new ArrayList<>();
+    private VlanSet certain = VlanSet.ALL;
+    private VlanSet possible = VlanSet.ALL;
+    private Optional<String> doubt = Optional.empty();
+
+    /** Whether a line, rather than the default or silence, made the list so far. */
+    private boolean hasList;
+
+    Draft(Lines lines, Dialect dialect) {
+      this.lines = lines;
+      this.dialect = dialect;
+      lines.origin().ifPresent(evidence::add);
+      if (lines.silence().isPresent()) {
+        lines.inherited().ifPresent(inherited -> evidence.addAll(inherited.evidence()));
+        certain = VlanSet.NONE;
+        doubt = lines.silence();
+      } else {
+        evidence.add(all());
+      }
+      hasList = evidence.stream().anyMatch(Evidence.Line.class::isInstance);
     }
-    all.add(line);
-    return all;
+
+    private Evidence all() {
+      return dialect.because("all VLANs allowed");
+    }
+
+    void take(Statement statement) {
+      Command command = statement.command();
+      if (command instanceof Command.Unknown unknown && Matter.ALLOWED.doubtedBy(unknown)) {
+        open("line " + statement.line() + " is not understood", statement);
+      } else if (command instanceof PortCommand.Unmodelled line
+          && SwitchingLines.mayReachTrunks(line)) {
+        open("line " + statement.line() + " is not modelled", statement);
+      } else if (command instanceof Allowed allowed) {
+        allowed(allowed, statement);
+      }
+    }
+
+    private void allowed(Allowed allowed, Statement statement) {
+      Optional<String> place = lines.doubtOf(statement);
+      if (lines.inherited().isPresent() && !Inheritance.decides(statement)) {
+        open(lines.inherited().get().why(), statement);
+      } else if (place.isPresent()) {
+        open(place.get(), statement);
+      } else if (statement.form() == Form.SET) {
+        set(allowed, statement.evidence());
+      } else {
+        undo(allowed, statement);
+      }
+    }
+
+    private void undo(Allowed allowed, Statement statement) {
+      if (allowed.setsMode() && statement.form() == Form.NO && !allowed.vlans().isEmpty()) {
+        remove(allowed.vlans(), statement.evidence());
+      } else {
+        exactly(VlanSet.ALL, statement.evidence());
+        evidence.add(all());
+      }
+    }
+
+    private void set(Allowed allowed, Evidence line) {
+      switch (allowed.change()) {
+        case SET -> list(allowed, line);
+        case EXCEPT -> exactly(allowed.vlans().complement(), line);
+        case ALL -> exactly(VlanSet.ALL, line);
+        case NONE -> exactly(VlanSet.NONE, line);
+        case ADD -> add(allowed.vlans(), line);
+        case REMOVE -> remove(allowed.vlans(), line);
+      }
+    }
+
+    private void exactly(VlanSet vlans, Evidence line) {
+      certain = vlans;
+      possible = vlans;
+      doubt = Optional.empty();
+      evidence.clear();
+      note(line);
+    }
+
+    /**
+     * Spellings that imply the trunk mode add to the list in one family and replace it elsewhere.
+     */
+    private void list(Allowed allowed, Evidence line) {
+      if (!allowed.setsMode() || !hasList || certain.equals(allowed.vlans())) {
+        exactly(allowed.vlans(), line);
+        return;
+      }
+      certain = allowed.vlans();
+      possible = possible.plus(allowed.vlans());
+      doubt = Optional.of(SECOND_LIST);
+      note(line);
+    }
+
+    private void add(VlanSet operand, Evidence line) {
+      certain = hasList ? certain.plus(operand) : operand;
+      possible = possible.plus(operand);
+      doubt = hasList ? doubt : Optional.of(NO_BASE);
+      note(line);
+    }
+
+    private void remove(VlanSet operand, Evidence line) {
+      certain = hasList ? certain.minus(operand) : VlanSet.NONE;
+      possible = possible.minus(operand);
+      doubt = hasList ? doubt : Optional.of(NO_BASE);
+      note(line);
+    }
+
+    private void open(String why, Statement statement) {
+      certain = VlanSet.NONE;
+      possible = VlanSet.ALL;
+      doubt = Optional.of(why);
+      note(statement.evidence());
+    }
+
+    private void note(Evidence line) {
+      if (!hasList) {
+        evidence.clear();
+      }
+      evidence.add(line);
+      hasList = true;
+    }
   }
 }

@@ -1,6 +1,9 @@
 package plumbline.effective;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -48,9 +51,25 @@ final class BundleRule {
   private static final Evidence NO_MEMBER = new Evidence.Default("no member of a bundle");
 
   private final SortedMap<PortName, PortDraft> ports;
+  private final Map<PortName, List<PortDraft>> members;
+
+  /** The different values of speed and duplex among each bundle's members. */
+  private final Map<PortName, Map<Key<?>, Collection<Setting<?>>>> distinct = new HashMap<>();
 
   BundleRule(SortedMap<PortName, PortDraft> ports) {
     this.ports = ports;
+    this.members = members(ports);
+  }
+
+  /** The members of each bundle that the text has a stanza for, in order, by the bundle's name. */
+  static Map<PortName, List<PortDraft>> members(SortedMap<PortName, PortDraft> ports) {
+    Map<PortName, List<PortDraft>> members = new HashMap<>();
+    for (PortDraft port : ports.values()) {
+      bundleOf(port, ports)
+          .ifPresent(
+              bundle -> members.computeIfAbsent(bundle.name(), key -> new ArrayList<>()).add(port));
+    }
+    return members;
   }
 
   /** Settles every port; needs all settings but what the port carries. */
@@ -158,14 +177,30 @@ final class BundleRule {
       }
       return;
     }
-    for (PortDraft other : ports.values()) {
-      boolean sameBundle = bundleOf(other, ports).filter(stanza -> stanza == bundle).isPresent();
-      if (sameBundle && differ(member.get(key), other.get(key))) {
+    for (Setting<?> other : differentOnes(key, bundle)) {
+      if (differ(member.get(key), other)) {
         verdict.doubt("the members differ in " + key + " and the bundle has no such line");
-        verdict.evidence.addAll(member.get(key).evidence());
-        verdict.evidence.addAll(other.get(key).evidence());
+        verdict.addBoth(member.get(key), other);
       }
     }
+  }
+
+  /** The settings of a bundle's members, of equal ones the first. */
+  private Collection<Setting<?>> differentOnes(Key<?> key, PortDraft bundle) {
+    return distinct
+        .computeIfAbsent(bundle.name(), name -> new HashMap<>())
+        .computeIfAbsent(
+            key,
+            which -> {
+              Map<Object, Setting<?>> first = new LinkedHashMap<>();
+              for (PortDraft member : members.get(bundle.name())) {
+                Setting<?> setting = member.get(which);
+                if (setting.isDecided()) {
+                  first.putIfAbsent(setting.value(), setting);
+                }
+              }
+              return first.values();
+            });
   }
 
   private static boolean differ(Setting<?> one, Setting<?> other) {

@@ -1,5 +1,7 @@
 package plumbline.effective;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -73,12 +75,14 @@ public final class EffectiveSettings {
     GuardRule guard = new GuardRule(globals);
     PlainRule plain = new PlainRule(globals);
     NavigableMap<PortName, PortDraft> drafts = new TreeMap<>();
+    Map<Setting<?>, Setting<?>> shared = new HashMap<>();
     lines.forEach(
         (name, own) -> {
           PortDraft draft =
-              new PortDraft(name, stanzas.header(name), own, AllowedList.of(own, dialect));
+              new PortDraft(name, stanzas.header(name), own, AllowedList.of(own, dialect), shared);
           draft.put(Keys.MODE, mode.mode(name, own));
           draft.put(Keys.NEGOTIATE, mode.negotiate(draft.get(Keys.MODE), own));
+          draft.put(Keys.ASKS_FOR_TRUNK, mode.asks(draft.get(Keys.MODE), own));
           shut.apply(draft);
           vlan.apply(draft);
           fastStart.apply(draft);

@@ -1,9 +1,11 @@
 package plumbline.effective;
 
 import java.util.List;
+import java.util.Optional;
 import plumbline.port.PortName;
 import plumbline.setting.Evidence;
 import plumbline.setting.Setting;
+import plumbline.setting.Truth;
 import plumbline.statement.PortCommand;
 import plumbline.vlan.VlanId;
 
@@ -22,6 +24,7 @@ import plumbline.vlan.VlanId;
  * @param works whether it can route for the VLAN: not shut, with an address, its VLAN exists, is
  *     active and reaches an unshut port (unless it does not follow them), and the switch routes;
  *     where it does not, the evidence is what speaks against it
+ * @param needs what it needs to work, one by one, in the order in which they are asked
  */
 public record Gateway(
     VlanId vlan,
@@ -32,15 +35,59 @@ public record Gateway(
     Setting<Boolean> autostate,
     Setting<Boolean> filtered,
     List<Group> groups,
-    Setting<Boolean> works) {
-  /** Copies the groups. */
+    Setting<Boolean> works,
+    List<Need> needs) {
+  /** Copies the lists. */
   public Gateway {
     groups = List.copyOf(groups);
+    needs = List.copyOf(needs);
   }
 
   /** The same gateway with the answer to whether it works. */
-  Gateway working(Setting<Boolean> answer) {
-    return new Gateway(vlan, port, header, addresses, shut, autostate, filtered, groups, answer);
+  Gateway working(Setting<Boolean> answer, List<Need> itsNeeds) {
+    return new Gateway(
+        vlan, port, header, addresses, shut, autostate, filtered, groups, answer, itsNeeds);
+  }
+
+  /** Whether one of the things that it needs is so; true for what it does not need. */
+  public Truth has(Need.Kind kind) {
+    return need(kind).map(Need::holds).orElse(Truth.YES);
+  }
+
+  /** One of the things that it needs, if it needs it. */
+  public Optional<Need> need(Need.Kind kind) {
+    return needs.stream().filter(need -> need.kind() == kind).findFirst();
+  }
+
+  /**
+   * One thing that a gateway needs to work.
+   *
+   * @param kind what
+   * @param holds whether it is so
+   * @param why why that cannot be told; empty where it can
+   * @param evidence what it rests on
+   */
+  public record Need(Kind kind, Truth holds, String why, List<Evidence> evidence) {
+    /** Copies the evidence. */
+    public Need {
+      evidence = List.copyOf(evidence);
+    }
+
+    /** What a gateway may need. */
+    public enum Kind {
+      /** Its interface is not shut. */
+      OPEN,
+      /** It has an address. */
+      ADDRESS,
+      /** The switch routes between VLANs. */
+      ROUTING,
+      /** The port of its sub-interface is not shut. */
+      PARENT,
+      /** Its VLAN exists and is active. */
+      VLAN,
+      /** An open port carries its VLAN. */
+      PORT
+    }
   }
 
   /**

@@ -2,7 +2,9 @@ package plumbline.effective;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import plumbline.port.PortKind;
@@ -60,26 +62,40 @@ final class GatewayBuilder {
             .flag(dialect.fact(true, "a VLAN interface follows its ports")),
         filtered(lines),
         new GroupBuilder(dialect, lines, addresses).build(),
-        Setting.unknown("not judged yet"));
+        Setting.unknown("not judged yet"),
+        List.of());
   }
 
+  /** Each direction has a filter of its own; one of them is enough. */
   private Setting<Boolean> filtered(Lines lines) {
+    Setting<Boolean> received = filtered(lines, true);
+    Setting<Boolean> sent = filtered(lines, false);
+    if (received.is(true) || sent.is(true)) {
+      return received.is(true) ? received : sent;
+    }
+    return received.isDecided() ? sent.because(received.evidence()) : received;
+  }
+
+  private Setting<Boolean> filtered(Lines lines, boolean input) {
     return lines
-        .last(Matter.PACKET_FILTER, PortCommand.AccessGroup.class)
+        .last(
+            Matter.PACKET_FILTER,
+            PortCommand.AccessGroup.class,
+            statement ->
+                statement.command() instanceof PortCommand.AccessGroup group
+                    && group.input() == input)
         .flag(dialect.fact(false, "no packet filter"));
   }
 
   /** The first address stands until another first one or a bare {@code no} replaces it. */
   private Setting<List<String>> addresses(Lines lines) {
-    List<Statement> standing = new ArrayList<>();
+    Standing all = new Standing();
     for (Statement statement : lines.statements()) {
       if (statement.command() instanceof PortCommand.Address address) {
-        standing.removeIf(earlier -> replaces(statement, address, earlier));
-        if (statement.form() == Form.SET && address.address().isPresent()) {
-          standing.add(statement);
-        }
+        all.take(statement, address);
       }
     }
+    List<Statement> standing = List.copyOf(all.lines.values());
     LastWord<PortCommand.Address> last = lines.last(Matter.ADDRESS, PortCommand.Address.class);
     if (last instanceof LastWord.Open<PortCommand.Address> open) {
       return new Setting.Unknown<>(open.why(), open.evidence());
@@ -93,17 +109,33 @@ final class GatewayBuilder {
     return new Setting.Known<>(standing.stream().map(GatewayBuilder::text).toList(), evidence);
   }
 
-  private static boolean replaces(
-      Statement later, PortCommand.Address address, Statement statement) {
-    PortCommand.Address earlier = (PortCommand.Address) statement.command();
-    if (earlier.version() != address.version()) {
-      return false;
+  /** The addresses that stand, by version and address. */
+  private static final class Standing {
+    private final Map<String, Statement> lines = new LinkedHashMap<>();
+
+    /** The key of the one IPv4 address that is not a further one. */
+    private Optional<String> first = Optional.empty();
+
+    void take(Statement statement, PortCommand.Address address) {
+      String version = address.version() + " ";
+      String key = version + address.address().orElse("");
+      lines.remove(key);
+      if (statement.form() != Form.SET) {
+        if (address.address().isEmpty()) {
+          lines.keySet().removeIf(other -> other.startsWith(version));
+        }
+        return;
+      }
+      if (address.version() == 4 && !address.secondary()) {
+        first.ifPresent(lines::remove);
+        first = Optional.of(key);
+      } else if (first.filter(key::equals).isPresent()) {
+        first = Optional.empty();
+      }
+      if (address.address().isPresent()) {
+        lines.put(key, statement);
+      }
     }
-    if (later.form() != Form.SET) {
-      return address.address().isEmpty() || address.address().equals(earlier.address());
-    }
-    boolean first = address.version() == 4 && !address.secondary() && !earlier.secondary();
-    return first || address.address().equals(earlier.address());
   }
 
   private static String text(Statement statement) {

@@ -3,6 +3,8 @@ package plumbline.effective;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumbline.effective.Gateway.Need;
+import plumbline.effective.Gateway.Need.Kind;
 import plumbline.port.PortName;
 import plumbline.setting.Evidence;
 import plumbline.setting.Keys;
@@ -24,29 +26,20 @@ final class GatewayRule {
 
   /** The gateway with its answer. */
   Gateway judge(Gateway gateway) {
-    List<Condition> conditions = new ArrayList<>();
-    conditions.add(open(gateway.shut()));
+    List<Need> conditions = new ArrayList<>();
+    conditions.add(open(Kind.OPEN, gateway.shut()));
     conditions.add(hasAddress(gateway));
-    conditions.add(of(settings.routing(), "whether the switch routes"));
+    conditions.add(of(Kind.ROUTING, settings.routing(), "whether the switch routes"));
     if (gateway.port().sub().isPresent()) {
       conditions.add(parentIsOpen(gateway.port().parent()));
     } else {
       conditions.add(vlanIsActive(gateway.vlan()));
       conditions.add(reachesAPort(gateway));
     }
-    return gateway.working(verdict(conditions));
+    return gateway.working(verdict(conditions), conditions);
   }
 
-  /**
-   * One thing that a gateway needs.
-   *
-   * @param holds whether it is so
-   * @param why why that cannot be told; empty where it can
-   * @param evidence what it rests on
-   */
-  private record Condition(Truth holds, String why, List<Evidence> evidence) {}
-
-  private static Setting<Boolean> verdict(List<Condition> conditions) {
+  private static Setting<Boolean> verdict(List<Need> conditions) {
     List<Evidence> against =
         conditions.stream()
             .filter(one -> one.holds() == Truth.NO)
@@ -56,7 +49,7 @@ final class GatewayRule {
     if (conditions.stream().anyMatch(one -> one.holds() == Truth.NO)) {
       return new Setting.Known<>(false, against);
     }
-    Optional<Condition> open =
+    Optional<Need> open =
         conditions.stream().filter(one -> one.holds() == Truth.UNKNOWN).findFirst();
     if (open.isPresent()) {
       return new Setting.Unknown<>(open.get().why(), open.get().evidence());
@@ -65,31 +58,33 @@ final class GatewayRule {
         true, conditions.stream().flatMap(one -> one.evidence().stream()).distinct().toList());
   }
 
-  private static Condition of(Setting<Boolean> setting, String what) {
-    return new Condition(
+  private static Need of(Kind kind, Setting<Boolean> setting, String what) {
+    return new Need(
+        kind,
         setting.value().map(Truth::of).orElse(Truth.UNKNOWN),
         what + " cannot be told: " + setting.reason().orElse("nothing says so"),
         setting.evidence());
   }
 
-  private static Condition open(Setting<Boolean> shut) {
-    return of(shut.map(closed -> !closed), "whether the interface is shut");
+  private static Need open(Kind kind, Setting<Boolean> shut) {
+    return of(kind, shut.map(closed -> !closed), "whether the interface is shut");
   }
 
-  private Condition parentIsOpen(PortName parent) {
+  private Need parentIsOpen(PortName parent) {
     return settings
         .port(parent)
-        .map(port -> open(port.get(Keys.SHUT)))
+        .map(port -> open(Kind.PARENT, port.get(Keys.SHUT)))
         .orElseGet(
             () ->
-                new Condition(
+                new Need(
+                    Kind.PARENT,
                     Truth.UNKNOWN,
                     "the text does not open " + settings.fullName(parent),
                     List.of()));
   }
 
   /** A virtual address of the anycast kind is an address of the interface. */
-  private static Condition hasAddress(Gateway gateway) {
+  private static Need hasAddress(Gateway gateway) {
     Optional<Setting<String>> anycast =
         gateway.groups().stream()
             .filter(group -> group.kind() == Redundancy.Kind.ANYCAST)
@@ -97,32 +92,34 @@ final class GatewayRule {
             .filter(address -> address.value().isPresent())
             .findFirst();
     if (anycast.isPresent() && gateway.addresses().value().isEmpty()) {
-      return new Condition(Truth.YES, "", anycast.get().evidence());
+      return new Need(Kind.ADDRESS, Truth.YES, "", anycast.get().evidence());
     }
     Setting<List<String>> addresses = gateway.addresses();
     Truth holds = addresses.isDecided() ? Truth.of(addresses.value().isPresent()) : Truth.UNKNOWN;
-    return new Condition(
+    return new Need(
+        Kind.ADDRESS,
         holds,
         "the address cannot be told: " + addresses.reason().orElse(""),
         addresses.evidence());
   }
 
-  private Condition vlanIsActive(VlanId vlan) {
+  private Need vlanIsActive(VlanId vlan) {
     VlanDatabase vlans = settings.vlans();
     VlanDatabase.Entry entry = vlans.entries().get(vlan);
     List<Evidence> evidence =
         entry != null
             ? entry.active().evidence()
             : List.of(new Evidence.Default("no stanza for VLAN " + vlan + ": " + vlans.why()));
-    return new Condition(
+    return new Need(
+        Kind.VLAN,
         vlans.isActive(vlan),
         "whether VLAN " + vlan + " exists cannot be told: " + vlans.why(),
         evidence);
   }
 
-  private Condition reachesAPort(Gateway gateway) {
+  private Need reachesAPort(Gateway gateway) {
     if (gateway.autostate().is(false)) {
-      return new Condition(Truth.YES, "", gateway.autostate().evidence());
+      return new Need(Kind.PORT, Truth.YES, "", gateway.autostate().evidence());
     }
     VlanId vlan = gateway.vlan();
     Truth reaches = settings.reachesPort(vlan);
@@ -132,7 +129,8 @@ final class GatewayRule {
                     ? "a port that is open carries VLAN "
                     : "no open port carries VLAN ")
                 + vlan);
-    return new Condition(
+    return new Need(
+        Kind.PORT,
         reaches == Truth.NO && !gateway.autostate().isDecided() ? Truth.UNKNOWN : reaches,
         "whether an open port carries VLAN " + vlan + " cannot be told",
         reaches == Truth.UNKNOWN ? List.of() : List.of(fact));

@@ -1,13 +1,17 @@
 package plumbline.effective;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import plumbline.effective.Gateway.Group;
 import plumbline.setting.Setting;
+import plumbline.statement.Command;
 import plumbline.statement.Form;
+import plumbline.statement.PortCommand;
 import plumbline.statement.PortCommand.Redundancy;
 import plumbline.statement.PortCommand.Redundancy.Attribute;
 import plumbline.statement.PortCommand.Redundancy.Kind;
@@ -34,21 +38,48 @@ final class GroupBuilder {
   List<Group> build() {
     List<Group> groups = new ArrayList<>();
     for (Kind kind : Kind.values()) {
-      for (int id : ids(kind)) {
-        groups.add(kind == Kind.ANYCAST ? anycast(id) : group(kind, id));
+      SortedSet<Integer> ids = ids(kind);
+      Map<Integer, List<Statement>> own = new HashMap<>();
+      ids.forEach(id -> own.put(id, new ArrayList<>()));
+      for (Statement statement : lines.statements()) {
+        sort(statement, kind, own);
+      }
+      for (int id : ids) {
+        GroupBuilder one = new GroupBuilder(dialect, lines.only(own.get(id)), addresses);
+        groups.add(kind == Kind.ANYCAST ? one.anycast(id) : one.group(kind, id));
       }
     }
     return groups;
+  }
+
+  /** Adds a line to the group that it is about; to all of them where it may be about any. */
+  private static void sort(Statement statement, Kind kind, Map<Integer, List<Statement>> own) {
+    Command command = statement.command();
+    if (!(command instanceof Redundancy line)) {
+      if (command instanceof Command.Unknown || command instanceof PortCommand.Unmodelled) {
+        own.values().forEach(group -> group.add(statement));
+      }
+    } else if (line.kind() == kind) {
+      if (line.group().isEmpty()) {
+        own.values().forEach(group -> group.add(statement));
+      } else if (own.containsKey(line.group().get())) {
+        List<Statement> group = own.get(line.group().get());
+        if (statement.form() != Form.SET && isWhole(line)) {
+          // What a group that is set up anew had before is gone with it.
+          group.removeIf(GroupBuilder::isOfOneGroup);
+        }
+        group.add(statement);
+      }
+    }
   }
 
   private SortedSet<Integer> ids(Kind kind) {
     SortedSet<Integer> ids = new TreeSet<>();
     for (Statement statement : lines.statements()) {
       if (statement.command() instanceof Redundancy line && line.kind() == kind) {
-        boolean whole = line.attribute() == Attribute.OTHER && line.value().isEmpty();
         if (statement.form() == Form.SET && (line.group().isPresent() || kind == Kind.ANYCAST)) {
           ids.add(line.group().orElse(0));
-        } else if (statement.form() != Form.SET && endsGroup(line, whole)) {
+        } else if (statement.form() != Form.SET && endsGroup(line)) {
           ids.remove(line.group().orElse(0));
         }
       }
@@ -57,8 +88,17 @@ final class GroupBuilder {
   }
 
   /** Whether the negated line takes the whole group away. */
-  private static boolean endsGroup(Redundancy line, boolean whole) {
-    return whole || (line.kind() == Kind.ANYCAST && line.attribute() == Attribute.ADDRESS);
+  private static boolean endsGroup(Redundancy line) {
+    return isWhole(line) || (line.kind() == Kind.ANYCAST && line.attribute() == Attribute.ADDRESS);
+  }
+
+  /** Whether the line is about the group as a whole. */
+  private static boolean isWhole(Redundancy line) {
+    return line.attribute() == Attribute.OTHER && line.value().isEmpty();
+  }
+
+  private static boolean isOfOneGroup(Statement statement) {
+    return statement.command() instanceof Redundancy line && line.group().isPresent();
   }
 
   private Group group(Kind kind, int id) {

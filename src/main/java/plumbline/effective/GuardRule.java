@@ -155,7 +155,8 @@ final class GuardRule {
   private static boolean isSilentOnFilter(PortDraft port) {
     return port.lines().last(Matter.BPDU_FILTER, PortCommand.BpduFilter.class)
             instanceof LastWord.Open<PortCommand.BpduFilter> open
-        && open.silence();
+        && open.silence()
+        && port.lines().inherited().isEmpty();
   }
 
   private static Setting<Effect> whereBridged(Setting<Effect> guard, PortDraft port) {

@@ -19,6 +19,7 @@ import plumbline.statement.SwitchText;
  * @param silence why an absent line is no default; empty where it is one
  * @param origin a line that put the defaults back, such as {@code default interface}
  * @param doubt why all of it is in doubt; empty where it is not
+ * @param inherited lines by which a port takes settings from elsewhere; silence is then no default
  * @param truncation where the text breaks off: statements from there on are in doubt
  */
 record Lines(
@@ -26,6 +27,7 @@ record Lines(
     Optional<String> silence,
     Optional<Evidence> origin,
     Optional<String> doubt,
+    Optional<Inheritance> inherited,
     Optional<SwitchText.Truncation> truncation) {
   /** Copies the statements. */
   Lines {
@@ -92,14 +94,27 @@ record Lines(
       return new LastWord.Open<>(doubt.get(), evidence, false);
     }
     if (last instanceof LastWord.Silent<C> && silence.isPresent()) {
-      return new LastWord.Open<>(silence.get(), List.of(), true);
+      return new LastWord.Open<>(
+          silence.get(), inherited.map(Inheritance::evidence).orElse(List.of()), true);
+    }
+    if (last instanceof LastWord.Said<C> said
+        && inherited.isPresent()
+        && !Inheritance.decides(said.statement())) {
+      List<Evidence> evidence = new ArrayList<>(List.of(said.statement().evidence()));
+      evidence.addAll(inherited.get().evidence());
+      return new LastWord.Open<>(inherited.get().why(), evidence, false);
     }
     return last;
   }
 
   /** The same lines in a text whose silence is a default all the same, and why. */
   Lines heard(Evidence why) {
-    return new Lines(statements, Optional.empty(), Optional.of(why), doubt, truncation);
+    return new Lines(statements, Optional.empty(), Optional.of(why), doubt, inherited, truncation);
+  }
+
+  /** The same text with only these of its statements, in order. */
+  Lines only(List<Statement> some) {
+    return new Lines(some, silence, origin, doubt, inherited, truncation);
   }
 
   /** Whether the text is a pasted script. */

@@ -126,7 +126,8 @@ enum Matter {
    * Whether a garbled statement, in any meaning that it may have been meant to have, bears on it.
    */
   boolean doubtedBy(Command.Unknown unknown) {
-    return unknown.variants().stream().anyMatch(this::doubtedBy);
+    boolean mayBeAbout = !unknown.understood().isEmpty() || !unknown.candidates().isEmpty();
+    return mayBeAbout && unknown.variants().stream().anyMatch(this::doubtedBy);
   }
 
   /** Whether a garbled statement, of which these leading keywords were understood, bears on it. */

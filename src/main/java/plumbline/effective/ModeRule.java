@@ -101,7 +101,10 @@ final class ModeRule {
       return Setting.known(false, address.get().evidence());
     }
     if (!saysMode && silence.isPresent()) {
-      return Setting.unknown(silence.get());
+      return new Setting.Unknown<>(silence.get(), inheritedLines(lines));
+    }
+    if (saysMode && lines.inherited().isPresent()) {
+      return underInheritance(lines, mode, global);
     }
     if (global.value().isPresent() || (!global.isDecided() && others.open().isEmpty())) {
       return global;
@@ -115,6 +118,20 @@ final class ModeRule {
     return bareSwitched
         .map(line -> Setting.known(false, line, new Evidence.Default(ROUTED_BY_DEFAULT)))
         .orElseGet(() -> globals.dialect().fact(true, "ports are switched"));
+  }
+
+  /** A mode line of the port's own; what switches the port at all may stand elsewhere. */
+  private Setting<Boolean> underInheritance(
+      Lines lines, LastWord<Command> mode, Setting<Boolean> global) {
+    Setting<Boolean> own = lineOf(mode, true);
+    return global.is(false) || bareSwitched.isPresent()
+        ? new Setting.Unknown<Boolean>(lines.inherited().orElseThrow().why(), own.evidence())
+            .because(inheritedLines(lines))
+        : own;
+  }
+
+  private static List<Evidence> inheritedLines(Lines lines) {
+    return lines.inherited().map(Inheritance::evidence).orElse(List.of());
   }
 
   private static Setting<Boolean> doubtfulMode(Lines lines) {
@@ -184,6 +201,27 @@ final class ModeRule {
       case DYNAMIC_AUTO, DYNAMIC_DESIRABLE -> PortMode.NEGOTIATED;
       case OTHER -> PortMode.OTHER;
     };
+  }
+
+  /** Whether a port of that mode asks for a trunk; the default differs between releases. */
+  Setting<Boolean> asks(Setting<PortMode> mode, Lines lines) {
+    if (!mode.isDecided()) {
+      return mode.map(unknown -> true);
+    }
+    if (!mode.is(PortMode.NEGOTIATED)) {
+      return new Setting.Absent<>(mode.evidence());
+    }
+    Setting<Boolean> fallback = globals.dialect().differs("asking for a trunk");
+    return lastMode(lines)
+        .decide(
+            last ->
+                last.sets() && last.command() instanceof PortCommand.Mode line
+                    ? last.known(
+                        line.kind()
+                            .filter(PortCommand.Mode.Kind.DYNAMIC_DESIRABLE::equals)
+                            .isPresent())
+                    : last.backTo(fallback),
+            () -> fallback);
   }
 
   /** Whether trunk negotiation is open on a port of that mode. */

@@ -1,5 +1,7 @@
 package plumbline.effective;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import plumbline.port.PortKind;
 import plumbline.port.PortName;
@@ -8,6 +10,7 @@ import plumbline.setting.Evidence;
 import plumbline.setting.Keys;
 import plumbline.setting.PortMode;
 import plumbline.setting.Setting;
+import plumbline.statement.Command;
 import plumbline.statement.Form;
 import plumbline.statement.PortCommand;
 import plumbline.statement.Statement;
@@ -140,19 +143,19 @@ final class PlainRule {
     if (last.is(true) || !last.isDecided()) {
       return last;
     }
-    return lines.statements().stream()
-        .filter(statement -> stands(statement, lines))
+    Map<Command, Statement> standing = new LinkedHashMap<>();
+    for (Statement statement : lines.statements()) {
+      if (statement.command() instanceof PortCommand.StormControl) {
+        standing.remove(statement.command());
+        if (statement.form() == Form.SET) {
+          standing.put(statement.command(), statement);
+        }
+      }
+    }
+    return standing.values().stream()
         .findFirst()
         .map(statement -> Setting.known(true, (Evidence) statement.evidence()))
         .orElse(last);
-  }
-
-  private static boolean stands(Statement statement, Lines lines) {
-    return statement.form() == Form.SET
-        && statement.command() instanceof PortCommand.StormControl
-        && lines.statements().stream()
-            .filter(other -> other.line() > statement.line())
-            .noneMatch(other -> other.command().equals(statement.command()));
   }
 
   private Setting<Integer> mtu(PortDraft port) {

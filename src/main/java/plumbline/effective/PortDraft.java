@@ -7,6 +7,7 @@ import java.util.Optional;
 import plumbline.port.PortName;
 import plumbline.setting.Evidence;
 import plumbline.setting.Key;
+import plumbline.setting.Keys;
 import plumbline.setting.Setting;
 import plumbline.statement.Command;
 import plumbline.statement.Statement;
@@ -17,13 +18,25 @@ final class PortDraft {
   private final Evidence.Line header;
   private final Lines lines;
   private final Map<Key<?>, Setting<?>> settings = new LinkedHashMap<>();
+  private final Map<Setting<?>, Setting<?>> shared;
   private AllowedList allowed;
 
-  PortDraft(PortName name, Evidence.Line header, Lines lines, AllowedList allowed) {
+  /**
+   * A port without any setting yet.
+   *
+   * @param shared the settings that rest on defaults, equal ones once for all ports of the switch
+   */
+  PortDraft(
+      PortName name,
+      Evidence.Line header,
+      Lines lines,
+      AllowedList allowed,
+      Map<Setting<?>, Setting<?>> shared) {
     this.name = name;
     this.header = header;
     this.lines = lines;
     this.allowed = allowed;
+    this.shared = shared;
   }
 
   PortName name() {
@@ -49,7 +62,8 @@ final class PortDraft {
   }
 
   <T> void put(Key<T> key, Setting<T> setting) {
-    settings.put(key, setting);
+    boolean byDefault = setting.evidence().stream().allMatch(Evidence.Default.class::isInstance);
+    settings.put(key, byDefault ? shared.computeIfAbsent(setting, one -> one) : setting);
   }
 
   @SuppressWarnings("unchecked") // put() stores each value under its own key's type
@@ -63,6 +77,10 @@ final class PortDraft {
 
   /** The finished settings. */
   PortSettings finish(Dialect dialect) {
+    allowed
+        .fromDefault(lines)
+        .ifPresent(
+            list -> put(Keys.ALLOWED_FROM_DEFAULT, new Setting.Known<>(list, allowed.evidence())));
     List<UnknownLine> unknown =
         lines.statements().stream().flatMap(statement -> unknown(statement).stream()).toList();
     return new PortSettings(

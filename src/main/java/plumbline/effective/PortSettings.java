@@ -2,6 +2,7 @@ package plumbline.effective;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import plumbline.port.PortName;
 import plumbline.setting.Carried;
 import plumbline.setting.Evidence;
@@ -54,9 +55,23 @@ public record PortSettings(
     return (Setting<T>) setting;
   }
 
+  /** The allowed list as it is if its base, which the text lacks, is the default. */
+  public Optional<VlanSet> allowedFromDefault() {
+    return settings.containsKey(Keys.ALLOWED_FROM_DEFAULT)
+        ? get(Keys.ALLOWED_FROM_DEFAULT).value()
+        : Optional.empty();
+  }
+
   /** Whether a line makes it a port of type network, which blocks while it hears no BPDUs. */
   public boolean isNetworkPort() {
     return get(Keys.FAST_START).evidence().contains(NETWORK);
+  }
+
+  /** Whether the port is a member of this bundle. */
+  public boolean isMemberOf(PortName bundle) {
+    return bundle.kind().isBundle()
+        && !name.equals(bundle)
+        && get(Keys.BUNDLE).value().filter(one -> one.id() == bundle.lastNumber()).isPresent();
   }
 
   /** Whether frames of the VLAN cross this port. */
@@ -78,15 +93,20 @@ public record PortSettings(
    */
   public Setting<VlanId> untagged() {
     Setting<PortMode> mode = get(Keys.MODE);
-    if (mode.is(PortMode.ACCESS)) {
-      return get(Keys.ACCESS_VLAN);
-    }
-    if (mode.is(PortMode.TRUNK)) {
-      return untaggedOnTrunk();
-    }
-    return mode.is(PortMode.ROUTED)
-        ? new Setting.Absent<>(mode.evidence())
-        : new Setting.Unknown<>("the port's mode leaves it open", mode.evidence());
+    return mode.value()
+        .map(this::untaggedIn)
+        .orElseGet(() -> new Setting.Unknown<>("the port's mode leaves it open", mode.evidence()));
+  }
+
+  /** The same in a mode that a negotiated port settles on. */
+  public Setting<VlanId> untaggedIn(PortMode mode) {
+    List<Evidence> evidence = get(Keys.MODE).evidence();
+    return switch (mode) {
+      case ACCESS -> get(Keys.ACCESS_VLAN);
+      case TRUNK -> untaggedOnTrunk();
+      case ROUTED -> new Setting.Absent<>(evidence);
+      case NEGOTIATED, OTHER -> new Setting.Unknown<>("the port's mode leaves it open", evidence);
+    };
   }
 
   private Setting<VlanId> untaggedOnTrunk() {

@@ -1,8 +1,11 @@
 package plumbline.effective;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import plumbline.setting.Evidence;
 import plumbline.setting.Setting;
 import plumbline.statement.Command;
 import plumbline.statement.Form;
@@ -13,6 +16,7 @@ import plumbline.vlan.VlanSet;
 /** Builds the multiple-spanning-tree region from the lines of its block. */
 final class RegionBuilder {
   private final NavigableMap<Integer, VlanSet> instances = new TreeMap<>();
+  private final List<Evidence> said = new ArrayList<>();
   private Optional<String> doubt;
 
   private RegionBuilder(Lines lines) {
@@ -42,20 +46,24 @@ final class RegionBuilder {
                 .last(Matter.REGION_REVISION, SwitchCommand.RegionRevision.class)
                 .operand(SwitchCommand.RegionRevision::revision, zero),
         builder.instances,
-        builder.doubt);
+        builder.doubt,
+        builder.said);
   }
 
   private void take(Statement statement, Lines lines) {
     Command command = statement.command();
     if (command instanceof SwitchCommand.RegionBlock && statement.form() != Form.SET) {
       instances.clear();
+      said.add(statement.evidence());
     }
     if (command instanceof Command.Unknown unknown && Matter.REGION_INSTANCES.doubtedBy(unknown)) {
       doubt = Optional.of("line " + statement.line() + " is not understood");
+      said.add(statement.evidence());
     }
     if (command instanceof SwitchCommand.RegionInstance line) {
       doubt = lines.doubtOf(statement).or(() -> doubt);
       change(statement, line);
+      said.add(statement.evidence());
     }
   }
 

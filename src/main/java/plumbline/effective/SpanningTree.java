@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import plumbline.setting.Evidence;
 import plumbline.setting.Setting;
 import plumbline.setting.Truth;
 import plumbline.statement.SwitchCommand.TreeMode;
@@ -92,14 +93,17 @@ public record SpanningTree(
    * @param revision 0..65535
    * @param instances VLANs by instance, without instance 0
    * @param doubt why the instances may not be all; empty where they are
+   * @param lines the lines that make or undo the instances, in order
    */
   public record Region(
       Setting<String> name,
       Setting<Integer> revision,
       SortedMap<Integer, VlanSet> instances,
-      Optional<String> doubt) {
-    /** Copies the map. */
+      Optional<String> doubt,
+      List<Evidence> lines) {
+    /** Copies the collections. */
     public Region {
+      lines = List.copyOf(lines);
       instances = Collections.unmodifiableSortedMap(new TreeMap<>(instances));
     }
 
@@ -112,7 +116,7 @@ public record SpanningTree(
           .orElseGet(
               () ->
                   doubt
-                      .map(why -> new Setting.Unknown<Integer>(why, List.of()))
+                      .map(why -> new Setting.Unknown<Integer>(why, lines))
                       .map(unknown -> (Setting<Integer>) unknown)
                       .orElseGet(() -> Setting.known(0)));
     }

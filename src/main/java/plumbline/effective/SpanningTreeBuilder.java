@@ -1,6 +1,7 @@
 package plumbline.effective;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
@@ -26,7 +27,11 @@ final class SpanningTreeBuilder {
   private final Lines lines;
   private final Dialect dialect;
   private final Setting<TreeMode.Mode> mode;
-  private final NavigableMap<VlanId, Priority> vlans = new TreeMap<>();
+
+  /** By VLAN number, for those of {@link #vlans}: a line may name all and stand many times. */
+  private final Priority[] ofVlans = new Priority[VlanId.MAX + 1];
+
+  private VlanSet vlans = VlanSet.NONE;
   private final NavigableMap<Integer, Priority> instances = new TreeMap<>();
   private final List<Evidence> offLines = new ArrayList<>();
   private VlanSet off = VlanSet.NONE;
@@ -107,7 +112,7 @@ final class SpanningTreeBuilder {
     doubt = Optional.of(why);
     offLines.add(statement.evidence());
     Priority open = new Priority(Setting.unknown(why, statement.evidence()), Priority.Asked.NUMBER);
-    vlans.replaceAll((vlan, old) -> open);
+    fill(vlans, open);
     instances.replaceAll((instance, old) -> open);
     priority = open;
   }
@@ -129,8 +134,13 @@ final class SpanningTreeBuilder {
     if (scope.equals(TreeScope.ALL)) {
       priority = value;
     }
-    scope.vlans().ids().forEach(id -> vlans.put(new VlanId(id), value));
+    fill(scope.vlans(), value);
+    vlans = vlans.plus(scope.vlans());
     scope.instances().forEach(instance -> instances.put(instance, value));
+  }
+
+  private void fill(VlanSet some, Priority value) {
+    some.forEachRange((first, last) -> Arrays.fill(ofVlans, first, last + 1, value));
   }
 
   private SpanningTree finish() {
@@ -140,10 +150,16 @@ final class SpanningTreeBuilder {
         mode,
         longCosts(),
         perVlan ? offSetting() : noPerVlanTrees(),
-        perVlan ? vlans : new TreeMap<>(),
+        perVlan ? priorities() : new TreeMap<>(),
         multiple ? instances : new TreeMap<>(),
         priority,
         RegionBuilder.build(lines, dialect));
+  }
+
+  private NavigableMap<VlanId, Priority> priorities() {
+    NavigableMap<VlanId, Priority> priorities = new TreeMap<>();
+    vlans.ids().forEach(id -> priorities.put(new VlanId(id), ofVlans[id]));
+    return priorities;
   }
 
   private Setting<VlanSet> offSetting() {

@@ -32,6 +32,7 @@ final class Stanzas {
 
   private final SwitchText text;
   private final NavigableMap<PortName, Stanza> ports = new TreeMap<>();
+  private final NavigableMap<PortName, Lines> lines = new TreeMap<>();
   private final NavigableMap<PortName, Evidence.Line> removed = new TreeMap<>();
   private final NavigableMap<PortName, String> doubts = new TreeMap<>();
   private final List<Statement> others = new ArrayList<>();
@@ -39,7 +40,7 @@ final class Stanzas {
   private List<Stanza> open = List.of();
   private List<Stanza> closed = List.of();
   private boolean exited;
-  private int unknownElsewhere;
+  private final List<UnknownLine> unknownElsewhere = new ArrayList<>();
 
   private Stanzas(SwitchText text) {
     this.text = text;
@@ -49,6 +50,7 @@ final class Stanzas {
   static Stanzas of(SwitchText text) {
     Stanzas stanzas = new Stanzas(text);
     stanzas.walk();
+    stanzas.ports.forEach((name, stanza) -> stanzas.lines.put(name, stanzas.lines(stanza)));
     return stanzas;
   }
 
@@ -112,7 +114,7 @@ final class Stanzas {
     } else if (statement.context() == Context.PORT) {
       ofPort(statement);
     } else if (command instanceof Command.Unknown unknown) {
-      unknownElsewhere++;
+      unknownElsewhere.add(new UnknownLine(statement.line(), unknown.firstWord()));
       if (isAboutSomePort(unknown)) {
         doubtfulHeaders.add(statement.evidence());
       }
@@ -134,8 +136,8 @@ final class Stanzas {
     }
     exited &= statement.command() instanceof Command.Exit;
     open.forEach(stanza -> stanza.statements.add(statement));
-    if (open.isEmpty() && statement.command() instanceof Command.Unknown) {
-      unknownElsewhere++;
+    if (open.isEmpty() && statement.command() instanceof Command.Unknown unknown) {
+      unknownElsewhere.add(new UnknownLine(statement.line(), unknown.firstWord()));
     }
   }
 
@@ -237,17 +239,17 @@ final class Stanzas {
 
   /** The ports that the text opens. */
   SortedMap<PortName, Lines> ports() {
-    NavigableMap<PortName, Lines> lines = new TreeMap<>();
-    ports.forEach((name, stanza) -> lines.put(name, lines(stanza)));
     return lines;
   }
 
   private Lines lines(Stanza stanza) {
+    Optional<Inheritance> inherited = Inheritance.of(stanza.statements);
     Optional<String> silence =
         text.script() && stanza.origin.isEmpty()
             ? Optional.of(SwitchTexts.SCRIPT)
-            : Optional.empty();
-    return new Lines(stanza.statements, silence, stanza.origin, stanza.doubt, text.truncation());
+            : inherited.map(Inheritance::why);
+    return new Lines(
+        stanza.statements, silence, stanza.origin, stanza.doubt, inherited, text.truncation());
   }
 
   /** The line that first opens a port of {@link #ports()}. */
@@ -261,7 +263,8 @@ final class Stanzas {
         text.script()
             ? Optional.of(SwitchTexts.SCRIPT)
             : text.truncation().map(SwitchTexts::breaksOff);
-    return new Lines(others, silence, Optional.empty(), Optional.empty(), text.truncation());
+    return new Lines(
+        others, silence, Optional.empty(), Optional.empty(), Optional.empty(), text.truncation());
   }
 
   /**
@@ -316,8 +319,8 @@ final class Stanzas {
     return doubtfulHeaders;
   }
 
-  /** The number of unknown statements outside the ports. */
-  int unknownElsewhere() {
+  /** Unknown statements outside the ports, in order. */
+  List<UnknownLine> unknownElsewhere() {
     return unknownElsewhere;
   }
 }

@@ -30,7 +30,7 @@ import plumbline.vlan.VlanId;
  * @param tree spanning tree of the whole switch
  * @param routing whether the switch routes between VLANs
  * @param doubtfulHeaders interface headers that name no clear port, in order
- * @param unknownElsewhere how many unknown statements stand outside ports
+ * @param unknownElsewhere unknown statements outside ports, in order
  * @param known how many statements about a switch or its ports are known, harmless ones not counted
  * @param lines the number of lines
  */
@@ -50,7 +50,7 @@ public record SwitchSettings(
     SpanningTree tree,
     Setting<Boolean> routing,
     List<Evidence.Line> doubtfulHeaders,
-    int unknownElsewhere,
+    List<UnknownLine> unknownElsewhere,
     int known,
     int lines) {
   /** Copies the collections. */
@@ -59,11 +59,17 @@ public record SwitchSettings(
     removed = Collections.unmodifiableSortedMap(new TreeMap<>(removed));
     gateways = List.copyOf(gateways);
     doubtfulHeaders = List.copyOf(doubtfulHeaders);
+    unknownElsewhere = List.copyOf(unknownElsewhere);
   }
 
   /** The port's settings, if the text opens the port. */
   public Optional<PortSettings> port(PortName port) {
     return Optional.ofNullable(ports.get(port));
+  }
+
+  /** The ports that join this bundle, in the order of their names. */
+  public List<PortSettings> membersOf(PortName bundle) {
+    return ports.values().stream().filter(port -> port.isMemberOf(bundle)).toList();
   }
 
   /**
@@ -131,7 +137,8 @@ public record SwitchSettings(
 
   /** The number of unknown statements, inside ports and outside. */
   public int unknownStatements() {
-    return unknownElsewhere + ports.values().stream().mapToInt(port -> port.unknown().size()).sum();
+    return unknownElsewhere.size()
+        + ports.values().stream().mapToInt(port -> port.unknown().size()).sum();
   }
 
   /** The same settings with the gateways judged. */

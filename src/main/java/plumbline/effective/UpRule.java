@@ -2,10 +2,10 @@ package plumbline.effective;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import plumbline.port.PortName;
-import plumbline.setting.Bundle;
 import plumbline.setting.Carried;
 import plumbline.setting.Evidence;
 import plumbline.setting.Keys;
@@ -19,7 +19,17 @@ import plumbline.vlan.VlanSet;
  * certain to disable it.
  */
 final class UpRule {
+  /** More members than any bundle has: of a text with more, those suffice as evidence. */
+  private static final int MAX_SHOWN = 32;
+
   private final SortedMap<PortName, PortDraft> ports;
+  private final Map<PortName, List<PortDraft>> members;
+
+  /** Ports that may be members of any bundle, for all that the text says. */
+  private final List<PortDraft> perhapsMembers;
+
+  private final long openOthers;
+
   private final CarriedRule carried;
   private final Optional<String> incomplete;
 
@@ -30,6 +40,10 @@ final class UpRule {
    */
   UpRule(SortedMap<PortName, PortDraft> ports, CarriedRule carried, Optional<String> incomplete) {
     this.ports = ports;
+    this.members = BundleRule.members(ports);
+    this.perhapsMembers =
+        ports.values().stream().filter(port -> !port.get(Keys.BUNDLE).isDecided()).toList();
+    this.openOthers = perhapsMembers.stream().filter(port -> up(port).truth() != Truth.NO).count();
     this.carried = carried;
     this.incomplete = incomplete;
   }
@@ -48,7 +62,7 @@ final class UpRule {
   }
 
   private Setting<Carried> byItself(PortDraft port) {
-    Up own = open(port.get(Keys.SHUT)).and(open(port.get(Keys.SUSPENDED)));
+    Up own = up(port);
     return port.name().kind().isBundle() && port.name().sub().isEmpty()
         ? result(port, own.and(members(port)))
         : result(port, own);
@@ -61,7 +75,7 @@ final class UpRule {
 
   /** A member carries what its bundle carries. */
   private Setting<Carried> asMember(PortDraft member, PortDraft bundle) {
-    Up up = open(member.get(Keys.SHUT)).and(open(member.get(Keys.SUSPENDED)));
+    Up up = up(member);
     Setting<Carried> whole = bundle.get(Keys.CARRIED);
     return switch (up.truth()) {
       case NO -> new Setting.Known<>(Carried.exactly(VlanSet.NONE), up.evidence());
@@ -74,18 +88,23 @@ final class UpRule {
   private Up members(PortDraft bundle) {
     int certain = 0;
     int possible = 0;
+    int shown = 0;
     List<Evidence> evidence = new ArrayList<>();
-    for (PortDraft port : ports.values()) {
-      Setting<Bundle> membership = port.get(Keys.BUNDLE);
-      boolean isMember =
-          BundleRule.bundleOf(port, ports).filter(stanza -> stanza == bundle).isPresent();
-      if (isMember || !membership.isDecided()) {
-        Up up = open(port.get(Keys.SHUT)).and(open(port.get(Keys.SUSPENDED)));
-        certain += isMember && up.truth() == Truth.YES ? 1 : 0;
-        possible += up.truth() == Truth.NO ? 0 : 1;
-        evidence.addAll(isMember ? up.evidence() : membership.evidence());
+    for (PortDraft port : members.getOrDefault(bundle.name(), List.of())) {
+      Up up = up(port);
+      certain += up.truth() == Truth.YES ? 1 : 0;
+      possible += up.truth() == Truth.NO ? 0 : 1;
+      if (shown++ < MAX_SHOWN) {
+        evidence.addAll(up.evidence());
       }
     }
+    possible += (int) openOthers;
+    // One line that leaves the membership open is reason enough.
+    perhapsMembers.stream()
+        .map(port -> port.get(Keys.BUNDLE).evidence())
+        .filter(lines -> !lines.isEmpty())
+        .findFirst()
+        .ifPresent(evidence::addAll);
     Setting<Integer> least = bundle.get(Keys.MIN_LINKS);
     evidence.addAll(least.evidence());
     int needed = Math.max(1, least.value().orElse(1));
@@ -99,6 +118,10 @@ final class UpRule {
       return new Up(Truth.NO, evidence);
     }
     return new Up(Truth.UNKNOWN, evidence);
+  }
+
+  private static Up up(PortDraft port) {
+    return open(port.get(Keys.SHUT)).and(open(port.get(Keys.SUSPENDED)));
   }
 
   /** Whether a shut or suspended setting leaves the port open. */
@@ -125,9 +148,7 @@ final class UpRule {
       if (other.truth == Truth.NO) {
         return other;
       }
-      List<Evidence> all = new ArrayList<>(evidence);
-      other.evidence.stream().filter(one -> !all.contains(one)).forEach(all::add);
-      return new Up(truth.and(other.truth), all);
+      return new Up(truth.and(other.truth), Evidence.joined(evidence, other.evidence));
     }
   }
 }

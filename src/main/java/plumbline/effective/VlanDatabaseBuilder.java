@@ -7,7 +7,6 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.Consumer;
 import plumbline.port.PortKind;
 import plumbline.port.PortName;
 import plumbline.setting.Evidence;
@@ -26,9 +25,8 @@ import plumbline.vlan.VlanSet;
 final class VlanDatabaseBuilder {
   private final Lines lines;
   private final Dialect dialect;
-  private final NavigableMap<VlanId, Draft> drafts = new TreeMap<>();
+  private final VlanTable table = new VlanTable();
   private final List<Evidence> garbled = new ArrayList<>();
-  private final NavigableMap<VlanId, Evidence> removed = new TreeMap<>();
   private VlanSet doubtful = VlanSet.NONE;
   private VlanSet open = VlanSet.NONE;
   private Optional<Evidence> firstStanza = Optional.empty();
@@ -48,29 +46,18 @@ final class VlanDatabaseBuilder {
     return builder.finish();
   }
 
-  private static final class Draft {
-    private Setting<String> name;
-    private Setting<Boolean> state;
-    private Optional<Evidence> shut = Optional.empty();
-
-    Draft(Setting<String> name, Setting<Boolean> state) {
-      this.name = name;
-      this.state = state;
-    }
-
-    Setting<Boolean> active() {
-      return shut.map(line -> Setting.known(false, line)).orElse(state);
-    }
-  }
-
-  private Draft fresh(Evidence stanza) {
+  private void add(VlanSet vlans, Evidence stanza) {
     if (lines.isScript()) {
-      return new Draft(
-          Setting.unknown(SwitchTexts.SCRIPT, stanza), Setting.unknown(SwitchTexts.SCRIPT, stanza));
+      table.add(
+          vlans,
+          Setting.unknown(SwitchTexts.SCRIPT, stanza),
+          Setting.unknown(SwitchTexts.SCRIPT, stanza));
+    } else {
+      table.add(
+          vlans,
+          dialect.nothing("no VLAN name"),
+          Setting.known(true, stanza, dialect.because("VLANs are active")));
     }
-    return new Draft(
-        dialect.nothing("no VLAN name"),
-        Setting.known(true, stanza, dialect.because("VLANs are active")));
   }
 
   private void take(Statement statement) {
@@ -88,21 +75,19 @@ final class VlanDatabaseBuilder {
     } else if (command instanceof SwitchCommand.DatabaseVlans vlans) {
       declare(statement, vlans.vlans());
       if (statement.form() == Form.SET) {
-        each(vlans.vlans(), draft -> databaseLine(draft, vlans, statement));
+        databaseLine(vlans, statement);
       }
     } else if (command instanceof SwitchCommand.VlanName name) {
-      each(open, draft -> draft.name = named(name.name(), statement));
+      table.name(open, named(name.name(), statement));
     } else if (command instanceof SwitchCommand.VlanState state) {
       boolean active = statement.form() != Form.SET || state.active().orElse(true);
-      each(open, draft -> draft.state = decided(active, statement));
+      table.state(open, decided(active, statement));
     } else if (command instanceof SwitchCommand.VlanShutdown) {
-      each(
-          open,
-          draft ->
-              draft.shut =
-                  statement.form() == Form.SET
-                      ? Optional.of(statement.evidence())
-                      : Optional.empty());
+      if (statement.form() == Form.SET) {
+        table.shut(open, statement.evidence());
+      } else {
+        table.open(open);
+      }
     }
   }
 
@@ -114,9 +99,7 @@ final class VlanDatabaseBuilder {
     LastWord<PortCommand.InterfaceVlanName> last =
         inside.last(Matter.VLAN_NAME, PortCommand.InterfaceVlanName.class);
     if (last instanceof LastWord.Said<PortCommand.InterfaceVlanName> said && said.sets()) {
-      each(
-          VlanSet.of(port.lastNumber()),
-          draft -> draft.name = named(said.command().name(), said.statement()));
+      table.name(VlanSet.of(port.lastNumber()), named(said.command().name(), said.statement()));
     }
   }
 
@@ -128,9 +111,7 @@ final class VlanDatabaseBuilder {
         .ifPresent(
             cut -> {
               broken = true;
-              each(
-                  open,
-                  draft -> draft.state = Setting.<Boolean>unknown(SwitchTexts.breaksOff(cut)));
+              table.state(open, Setting.unknown(SwitchTexts.breaksOff(cut)));
             });
   }
 
@@ -142,12 +123,9 @@ final class VlanDatabaseBuilder {
     if (statement.context() == Context.VLAN
         && unknown.variants().stream()
             .anyMatch(words -> words.contains("state") || words.contains("shutdown"))) {
-      each(
+      table.state(
           open,
-          draft ->
-              draft.state =
-                  Setting.unknown(
-                      "line " + statement.line() + " is not understood", statement.evidence()));
+          Setting.unknown("line " + statement.line() + " is not understood", statement.evidence()));
     }
   }
 
@@ -162,36 +140,24 @@ final class VlanDatabaseBuilder {
 
   private void declare(Statement statement, VlanSet vlans) {
     if (lines.doubtOf(statement).isPresent()) {
-      VlanSet changed =
-          statement.form() == Form.SET ? vlans.minus(VlanSet.of(drafts.keySet())) : vlans;
-      changed.ids().forEach(id -> drafts.remove(new VlanId(id)));
+      VlanSet changed = statement.form() == Form.SET ? vlans.minus(table.present()) : vlans;
+      table.forget(changed);
       doubtful = doubtful.plus(changed);
       return;
     }
     if (statement.form() == Form.SET) {
       firstStanza = firstStanza.or(() -> Optional.of(statement.evidence()));
-      vlans
-          .ids()
-          .forEach(
-              id -> drafts.computeIfAbsent(new VlanId(id), key -> fresh(statement.evidence())));
-      vlans.ids().mapToObj(VlanId::new).forEach(removed::remove);
+      add(vlans, statement.evidence());
     } else {
-      vlans.ids().mapToObj(VlanId::new).forEach(id -> remove(id, statement.evidence()));
+      table.remove(vlans, statement.evidence());
     }
   }
 
-  /** VLAN 1 cannot be removed. */
-  private void remove(VlanId vlan, Evidence line) {
-    drafts.remove(vlan);
-    if (!vlan.equals(VlanId.DEFAULT)) {
-      removed.put(vlan, line);
-    }
-  }
-
-  private void databaseLine(Draft draft, SwitchCommand.DatabaseVlans vlans, Statement statement) {
-    vlans.name().ifPresent(name -> draft.name = Setting.known(name, statement.evidence()));
-    if (vlans.suspended()) {
-      draft.state = decided(false, statement);
+  private void databaseLine(SwitchCommand.DatabaseVlans line, Statement statement) {
+    line.name()
+        .ifPresent(name -> table.name(line.vlans(), Setting.known(name, statement.evidence())));
+    if (line.suspended()) {
+      table.state(line.vlans(), decided(false, statement));
     }
   }
 
@@ -212,19 +178,6 @@ final class VlanDatabaseBuilder {
         .orElseGet(() -> Setting.known(name.get(), statement.evidence()));
   }
 
-  private void each(VlanSet vlans, Consumer<Draft> change) {
-    vlans
-        .ids()
-        .mapToObj(VlanId::new)
-        .map(drafts::get)
-        .forEach(
-            draft -> {
-              if (draft != null) {
-                change.accept(draft);
-              }
-            });
-  }
-
   private VlanDatabase finish() {
     NavigableMap<VlanId, VlanDatabase.Entry> entries = new TreeMap<>();
     entries.put(
@@ -233,15 +186,14 @@ final class VlanDatabaseBuilder {
             VlanId.DEFAULT,
             dialect.nothing("no VLAN name"),
             dialect.fact(true, "VLAN 1 always exists")));
-    drafts.forEach(
-        (id, draft) -> entries.put(id, new VlanDatabase.Entry(id, draft.name, draft.active())));
+    table.putInto(entries);
     Reason reason = reason();
     return new VlanDatabase(
         reason.known(),
         reason.why(),
         reason.evidence(),
         entries,
-        removed,
+        table.removed(),
         doubtful.minus(VlanSet.of(1)));
   }
 

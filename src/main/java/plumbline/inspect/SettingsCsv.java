@@ -14,6 +14,7 @@ import plumbline.setting.Key;
 import plumbline.setting.Keys;
 import plumbline.setting.Setting;
 import plumbline.text.Cells;
+import plumbline.text.Display;
 
 /**
  * Effective settings as a table for spreadsheets (RFC 4180): one row for each setting of each port.
@@ -67,7 +68,7 @@ public final class SettingsCsv {
         view.settings().dialect().word(),
         port.fullName(),
         key.name(),
-        Values.words(setting),
+        Values.words(port, key),
         Values.evidence(setting),
         wish.map(Wish::words).orElse(""),
         wish.map(Wish::same).map(same -> same.name().toLowerCase(Locale.ROOT)).orElse(""));
@@ -76,7 +77,7 @@ public final class SettingsCsv {
   private static void row(JsonGenerator csv, List<String> cells) throws IOException {
     csv.writeStartObject();
     for (int column = 0; column < cells.size(); column++) {
-      csv.writeStringField(COLUMNS.get(column), Cells.neutral(cells.get(column)));
+      csv.writeStringField(COLUMNS.get(column), Cells.neutral(Display.clean(cells.get(column))));
     }
     csv.writeEndObject();
   }

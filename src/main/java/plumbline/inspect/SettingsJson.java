@@ -8,6 +8,7 @@ import java.util.Optional;
 import plumbline.effective.Gateway;
 import plumbline.effective.PortSettings;
 import plumbline.effective.SwitchSettings;
+import plumbline.effective.UnknownLine;
 import plumbline.effective.VlanDatabase;
 import plumbline.setting.Bundle;
 import plumbline.setting.Carried;
@@ -75,7 +76,19 @@ public final class SettingsJson {
       gateway(gateway);
     }
     json.writeEndArray();
+    notUnderstood(settings.unknownElsewhere());
     json.writeEndObject();
+  }
+
+  private void notUnderstood(List<UnknownLine> lines) throws IOException {
+    json.writeArrayFieldStart("notUnderstood");
+    for (UnknownLine line : lines) {
+      json.writeStartObject();
+      json.writeNumberField("line", line.line());
+      json.writeStringField("firstWord", line.firstWord());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
   }
 
   private void port(SwitchView view, PortSettings port) throws IOException {
@@ -84,6 +97,10 @@ public final class SettingsJson {
     for (Key<?> key : Keys.ALL) {
       value(camelCase(key), port.get(key));
     }
+    if (port.allowedFromDefault().isPresent()) {
+      json.writeStringField("allowedFromDefault", list(port.allowedFromDefault().get()));
+    }
+    notUnderstood(port.unknown());
     json.writeObjectFieldStart("evidence");
     for (Key<?> key : Keys.ALL) {
       evidence(camelCase(key), port.get(key).evidence());

@@ -29,6 +29,40 @@ public final class SettingsText {
       Set.of(Keys.CARRIED, Keys.FAST_START, Keys.BPDU_GUARD);
   private static final Set<Key<?>> TRUNK = Set.of(Keys.NATIVE_VLAN, Keys.ALLOWED);
 
+  /** What says nothing of a port that does not bridge. */
+  private static final Set<Key<?>> BRIDGING =
+      Set.of(
+          Keys.CARRIED,
+          Keys.NEGOTIATE,
+          Keys.FAST_START,
+          Keys.BPDU_GUARD,
+          Keys.BPDU_FILTER,
+          Keys.ROOT_GUARD,
+          Keys.LOOP_GUARD,
+          Keys.STP_COST,
+          Keys.STP_PORT_PRIORITY,
+          Keys.LINK_TYPE);
+
+  /** What VLAN interfaces cannot have. */
+  private static final Set<Key<?>> CABLED =
+      Set.of(
+          Keys.ACCESS_VLAN,
+          Keys.VOICE_VLAN,
+          Keys.NATIVE_VLAN,
+          Keys.NATIVE_TAGGING,
+          Keys.ALLOWED,
+          Keys.UDLD,
+          Keys.BUNDLE,
+          Keys.MIN_LINKS,
+          Keys.SUSPENDED,
+          Keys.MULTI_CHASSIS,
+          Keys.SPEED,
+          Keys.DUPLEX,
+          Keys.STORM_CONTROL,
+          Keys.PORT_SECURITY,
+          Keys.SNOOPING_TRUST,
+          Keys.INSPECTION_TRUST);
+
   private final Page page;
 
   private SettingsText(Page page) {
@@ -82,11 +116,11 @@ public final class SettingsText {
     head(
         "VLAN list",
         (vlans.known() ? "whole list in this text: " : "not known to be whole: ") + vlans.why());
-    head("VLANs", vlans.entries().values().stream().map(SettingsText::vlan).collect(joining(", ")));
+    head("VLANs", vlans.entries().values().stream().map(SwitchWords::vlan).collect(joining(", ")));
     head("spanning tree", summary(settings.tree().mode()));
     head("routing", summary(settings.routing()));
     for (Gateway gateway : settings.gateways()) {
-      head("gateway", gateway(gateway));
+      head("gateway", SwitchWords.gateway(settings, gateway));
     }
     settings
         .doubtfulHeaders()
@@ -98,7 +132,7 @@ public final class SettingsText {
                         + ": "
                         + line.text()
                         + " (names no clear port: one that is absent here may be it)"));
-    head("not understood", unknown(settings));
+    head("not understood", SwitchWords.unknown(settings));
     if (!view.unopened().isEmpty()) {
       head(
           "not in the text",
@@ -111,46 +145,8 @@ public final class SettingsText {
     page.hanging("  " + Display.pad(label, LABEL), words);
   }
 
-  private static String vlan(VlanDatabase.Entry entry) {
-    String name = entry.name().value().map(word -> " " + word).orElse("");
-    String state =
-        entry.active().isDecided()
-            ? entry.active().is(false) ? " (not active)" : ""
-            : " (state unknown)";
-    return entry.id() + name + state;
-  }
-
   private static String summary(Setting<?> setting) {
     return Values.words(setting) + " (" + Values.evidence(setting) + ")";
-  }
-
-  private static String gateway(Gateway gateway) {
-    String addresses =
-        gateway.addresses().value().map(list -> String.join(", ", list)).orElse("no address");
-    String groups =
-        gateway.groups().stream()
-            .map(
-                group ->
-                    "; "
-                        + group.kind()
-                        + " "
-                        + group.id()
-                        + ", address "
-                        + Values.words(group.address())
-                        + ", priority "
-                        + Values.words(group.priority()))
-            .collect(joining());
-    String shut = gateway.shut().is(true) ? ", shut" : "";
-    return "VLAN " + gateway.vlan() + ": " + addresses + shut + groups;
-  }
-
-  private static String unknown(SwitchSettings settings) {
-    int inPorts = settings.unknownStatements() - settings.unknownElsewhere();
-    return inPorts
-        + (inPorts == 1 ? " statement" : " statements")
-        + " inside ports, "
-        + settings.unknownElsewhere()
-        + " elsewhere";
   }
 
   private void port(SwitchView view, PortSettings port) {
@@ -159,18 +155,44 @@ public final class SettingsText {
     page.gap().marked(Ink.STRONG, "  ", port.fullName() + "  ", subject);
     for (Key<?> key : Keys.ALL) {
       Optional<Wish> wish = view.wish(port, key);
-      if (view.full() || wish.isPresent() || says(port, key)) {
-        setting(key, port.get(key), wish);
+      if (wish.isPresent() || (applies(port, key) && (view.full() || says(port, key)))) {
+        setting(view.settings(), port, key, wish);
       }
     }
+    if (view.full()) {
+      view.settings().gateways().stream()
+          .filter(gateway -> gateway.port().equals(port.name()))
+          .forEach(this::gatewayRows);
+    }
     port.unknown()
-        .forEach(
-            line ->
-                row(
-                    "|",
-                    "not understood",
-                    "",
-                    List.of("line " + line.line() + ": " + line.firstWord() + " ...")));
+        .forEach(line -> row("|", "not understood", "", List.of(SwitchWords.unknown(line))));
+  }
+
+  /** What makes an interface a gateway of its VLAN. */
+  private void gatewayRows(Gateway gateway) {
+    row("|", "address", SwitchWords.addresses(gateway), Values.reasons(gateway.addresses()));
+    for (Gateway.Group group : gateway.groups()) {
+      row(
+          "|",
+          group.kind() + " " + group.id(),
+          Values.words(group.address()),
+          Values.reasons(group.address()));
+      row(
+          "|",
+          group.kind() + " priority",
+          Values.words(group.priority()),
+          Values.reasons(group.priority()));
+    }
+    row("|", "packet filter", Values.words(gateway.filtered()), Values.reasons(gateway.filtered()));
+    row("|", "gateway works", Values.words(gateway.works()), Values.reasons(gateway.works()));
+  }
+
+  /** Whether a setting can mean anything on such a port. */
+  private static boolean applies(PortSettings port, Key<?> key) {
+    if (port.name().kind() == PortKind.VLAN && CABLED.contains(key)) {
+      return false;
+    }
+    return !BRIDGING.contains(key) || !port.get(Keys.MODE).is(PortMode.ROUTED);
   }
 
   /** Whether a setting tells something about this port that its reader does not know anyway. */
@@ -190,9 +212,10 @@ public final class SettingsText {
         || (accesses && key.equals(Keys.ACCESS_VLAN));
   }
 
-  private void setting(Key<?> key, Setting<?> setting, Optional<Wish> wish) {
+  private void setting(
+      SwitchSettings settings, PortSettings port, Key<?> key, Optional<Wish> wish) {
     String gutter = wish.map(Wish::same).map(SettingsText::gutter).orElse("|");
-    row(gutter, key.name(), Values.words(setting), Values.reasons(setting));
+    row(gutter, key.name(), SwitchWords.value(settings, port, key), Values.reasons(port, key));
     wish.filter(designed -> designed.same() != Truth.YES).ifPresent(this::differs);
   }
 

@@ -2,8 +2,12 @@ package plumbline.inspect;
 
 import java.util.List;
 import java.util.stream.Stream;
+import plumbline.effective.PortSettings;
 import plumbline.setting.Evidence;
+import plumbline.setting.Key;
+import plumbline.setting.Keys;
 import plumbline.setting.Setting;
+import plumbline.vlan.VlanSet;
 
 /** Values and evidence in words. */
 final class Values {
@@ -15,6 +19,20 @@ final class Values {
       return "unknown";
     }
     return setting.value().map(Values::words).orElse("not set");
+  }
+
+  /** The same of a port's setting; a list whose base is missing as it is on top of the default. */
+  static String words(PortSettings port, Key<?> key) {
+    return key.equals(Keys.ALLOWED)
+        ? port.allowedFromDefault().map(Values::onDefault).orElseGet(() -> words(port.get(key)))
+        : words(port.get(key));
+  }
+
+  private static String onDefault(VlanSet list) {
+    VlanSet lacking = list.complement();
+    return VlanSet.ALL
+        + (lacking.isEmpty() ? "" : " minus " + lacking)
+        + " (unverified: its base is not in this text)";
   }
 
   private static String words(Object value) {
@@ -35,6 +53,14 @@ final class Values {
     return Stream.concat(
             setting.reason().stream(), setting.evidence().stream().map(Values::evidence))
         .toList();
+  }
+
+  /** The same of a port's setting; what {@link #words(PortSettings, Key)} says is not repeated. */
+  static List<String> reasons(PortSettings port, Key<?> key) {
+    boolean said = key.equals(Keys.ALLOWED) && port.allowedFromDefault().isPresent();
+    return said
+        ? port.get(key).evidence().stream().map(Values::evidence).toList()
+        : reasons(port.get(key));
   }
 
   private static String evidence(Evidence evidence) {

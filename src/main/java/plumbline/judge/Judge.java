@@ -26,17 +26,20 @@ import plumbline.setting.PortMode;
  * explains is not given again, and what the text leaves open for one reason is given once.
  */
 public final class Judge {
-  private static final String ABSENT = "port-absent";
-  private static final String SHUT = "port-shut";
+  static final String ABSENT = "port-absent";
+  static final String SHUT = "port-shut";
 
   /** Which rule's finding, at one port, makes which other rule's finding superfluous there. */
   private static final Map<String, Set<String>> SPEAKS_FOR =
       Map.of(
-          "native-vlan-in-use", Set.of("native-vlan-differs"),
+          "gateway-forbidden", Set.of("native-vlan-in-use"),
+          "native-vlan-in-use", Set.of("native-vlan-differs", "port-undeclared"),
+          "spare-port-open", Set.of("native-vlan-in-use"),
+          "trunk-undeclared", Set.of("port-undeclared"),
           "access-vlan-differs", Set.of("native-vlan-in-use"));
 
   /** The rules that speak of a mode that is wrong or open. */
-  private static final Set<String> MODE_RULES = Set.of("mode-differs", "negotiation-open");
+  static final Set<String> MODE_RULES = Set.of("mode-differs", "negotiation-open");
 
   private static final Comparator<Finding> ORDER =
       Comparator.comparing(Finding::switchName)
@@ -76,13 +79,14 @@ public final class Judge {
                     Collectors.toList()));
     List<Spoken> left =
         new ArrayList<>(
-            said.stream().filter(one -> one.outcome().subject().port().isEmpty()).toList());
+            Rests.merged(
+                said.stream().filter(one -> one.outcome().subject().port().isEmpty()).toList()));
     ports.values().forEach(port -> left.addAll(ofPort(port)));
-    return Gaps.findings(left);
+    return Gaps.findings(Consequences.listed(left));
   }
 
   /** One port may be spoken of under several subjects, such as a spare port and a VLAN in use. */
-  private static Subject portOf(Subject subject) {
+  static Subject portOf(Subject subject) {
     return new Subject(subject.place(), subject.port(), "");
   }
 
@@ -135,10 +139,11 @@ public final class Judge {
                 one ->
                     MODE_RULES.contains(one.rule().id())
                         && !(one.outcome() instanceof Outcome.Conforms));
-    return port.stream()
-        .filter(one -> !superfluous.contains(one.rule().id()))
-        .filter(one -> !(modeSpeaks && isModeGap(one)))
-        .toList();
+    return Rests.merged(
+        port.stream()
+            .filter(one -> !superfluous.contains(one.rule().id()))
+            .filter(one -> !(modeSpeaks && isModeGap(one)))
+            .toList());
   }
 
   private static boolean isModeGap(Spoken one) {

@@ -11,7 +11,7 @@ public enum PortKind {
   NUMBERED("", 0),
   /** Ports named without a speed. */
   ETHERNET("Ethernet", 1),
-  /** 100 Mb/s. */
+  /** 100 Mb/s: one letter is enough, for where such ports are no faster kind begins so. */
   FAST_ETHERNET("FastEthernet", 1),
   /** 1 Gb/s. */
   GIGABIT_ETHERNET("GigabitEthernet", 1),
@@ -20,7 +20,7 @@ public enum PortKind {
   /** 5 Gb/s. */
   FIVE_GIGABIT_ETHERNET("FiveGigabitEthernet", 2),
   /** 10 Gb/s. */
-  TEN_GIGABIT_ETHERNET("TenGigabitEthernet", 1),
+  TEN_GIGABIT_ETHERNET("TenGigabitEthernet", 2),
   /** 25 Gb/s. */
   TWENTY_FIVE_GIG_E("TwentyFiveGigE", 2, "TwentyFiveGigabitEthernet"),
   /** 40 Gb/s. */
@@ -33,8 +33,8 @@ public enum PortKind {
   FOUR_HUNDRED_GIG_E("FourHundredGigE", 4, "FourHundredGigabitEthernet"),
   /** A port of a hosted application. */
   APP_GIGABIT_ETHERNET("AppGigabitEthernet", 2),
-  /** A port of a software switch. */
-  SWITCH_PORT("swp", 2),
+  /** A port of a software switch; nobody shortens it. */
+  SWITCH_PORT("swp", 3),
   /** A bundle of ports. */
   PORT_CHANNEL("Port-channel", 2),
   /** A bundle of ports in dialects that call it so. */
@@ -42,7 +42,7 @@ public enum PortKind {
   /** A VLAN interface. */
   VLAN("Vlan", 2),
   /** An internal interface that is always up. */
-  LOOPBACK("Loopback", 1),
+  LOOPBACK("Loopback", 2),
   /** A tunnel. */
   TUNNEL("Tunnel", 2),
   /** The out-of-band management port. */
@@ -81,6 +81,12 @@ public enum PortKind {
   boolean accepts(String word) {
     String lower = word.toLowerCase(Locale.ROOT);
     return lower.length() >= shortest && (isPrefix(lower, fullName) || isPrefix(lower, alias));
+  }
+
+  /** Says whether a word, in any case, begins this kind's name. */
+  boolean beginsWith(String word) {
+    String lower = word.toLowerCase(Locale.ROOT);
+    return isPrefix(lower, fullName) || isPrefix(lower, alias);
   }
 
   /** Says whether a word is the kind's name in full. */

@@ -21,6 +21,9 @@ public final class PortNames {
 
   private static final int MAX_RANGE = 4096;
 
+  /** More names than this in one text are no list of ports. */
+  private static final int MAX_NAMES = 20_000;
+
   private PortNames() {}
 
   /** What a text names. */
@@ -77,7 +80,7 @@ public final class PortNames {
       } else if (kind == null) {
         kind = PortKind.NUMBERED;
       }
-      if (!addRange(kind, match, names)) {
+      if (!addRange(kind, match, names) || names.size() > MAX_NAMES) {
         return new Reading.NotAPort();
       }
     }
@@ -91,7 +94,15 @@ public final class PortNames {
             .filter(kind -> kind != PortKind.NUMBERED && kind.accepts(word))
             .toList();
     List<PortKind> full = accepted.stream().filter(kind -> kind.isFullName(word)).toList();
-    return full.size() == 1 ? full : accepted;
+    if (!accepted.isEmpty()) {
+      return full.size() == 1 ? full : accepted;
+    }
+    // Too short for any kind of the table: still no port of just one kind for sure.
+    List<PortKind> begun =
+        Arrays.stream(PortKind.values())
+            .filter(kind -> kind != PortKind.NUMBERED && kind.beginsWith(word))
+            .toList();
+    return begun.size() > 1 ? begun : List.of();
   }
 
   private static boolean addRange(PortKind kind, Matcher match, List<PortName> names) {

@@ -66,6 +66,7 @@ public final class JsonReport {
     text("site", result.site());
     text("revision", result.revision());
     strings("silent", result.silentRules());
+    narrowed(result.narrowed());
     json.writeArrayFieldStart("configs");
     for (Result.ConfigFile config : result.configs()) {
       json.writeStartObject();
@@ -97,6 +98,39 @@ public final class JsonReport {
     json.writeEndObject();
   }
 
+  private void narrowed(Result.Narrowed narrowed) throws IOException {
+    namesOrNull("only", narrowed.rules());
+    namesOrNull("onlySwitches", narrowed.switches());
+    json.writeArrayFieldStart("inFront");
+    for (Result.InFront one : narrowed.inFront()) {
+      json.writeStartObject();
+      json.writeStringField("rule", one.rule());
+      places("at", one.places());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  /** {@code null} where the run was not narrowed so. */
+  private void namesOrNull(String name, List<String> names) throws IOException {
+    if (names.isEmpty()) {
+      json.writeNullField(name);
+    } else {
+      strings(name, names);
+    }
+  }
+
+  private void places(String name, List<Place> places) throws IOException {
+    json.writeArrayFieldStart(name);
+    for (Place place : places) {
+      json.writeStartObject();
+      json.writeStringField("switch", place.switchName());
+      text("port", place.port());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
   private void verdict(Verdict verdict) throws IOException {
     json.writeObjectFieldStart("verdict");
     json.writeStringField("result", verdict.result().toString());
@@ -118,14 +152,7 @@ public final class JsonReport {
     json.writeNullField("since");
     text("switch", finding.place().map(Place::switchName));
     text("port", finding.place().flatMap(Place::port));
-    json.writeArrayFieldStart("others");
-    for (Place other : finding.others()) {
-      json.writeStartObject();
-      json.writeStringField("switch", other.switchName());
-      text("port", other.port());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    places("others", finding.others());
     json.writeArrayFieldStart("vlans");
     for (int vlan : finding.vlans().ids().toArray()) {
       json.writeNumber(vlan);

@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import plumbline.finding.Place;
 import plumbline.result.Result;
 import plumbline.result.Result.ConfigFile;
 import plumbline.text.Page;
@@ -20,6 +21,7 @@ final class TextFooter {
     section(page, "Not audited", result.notAudited());
     section(page, "Rules that failed; this is a bug in plumbline", result.ruleFailures());
     page.gap().heading("What this report does not tell");
+    narrowed(page, result.narrowed());
     if (!result.notInScope().isEmpty()) {
       item(
           page,
@@ -54,6 +56,32 @@ final class TextFooter {
         "Design: " + result.design().stream().map(Result.InputFile::file).collect(joining(", ")));
     configs(page, result.configs());
     result.skipped().forEach(line -> item(page, line));
+  }
+
+  private static void narrowed(Page page, Result.Narrowed narrowed) {
+    if (!narrowed.rules().isEmpty()) {
+      item(
+          page,
+          "Only these rules were asked: "
+              + String.join(", ", narrowed.rules())
+              + ". What "
+              + (narrowed.unasked() == 1
+                  ? "the other one"
+                  : "the " + narrowed.unasked() + " others")
+              + " would report is not told.");
+    }
+    for (Result.InFront one : narrowed.inFront()) {
+      item(
+          page,
+          "Not asked, but it bears on what was asked: "
+              + one.rule()
+              + " at "
+              + Words.names(one.places().stream().map(Place::toString).toList())
+              + ".");
+    }
+    if (!narrowed.switches().isEmpty()) {
+      item(page, "Only these switches were asked for: " + Words.names(narrowed.switches()) + ".");
+    }
   }
 
   private static void section(Page page, String title, List<String> lines) {

@@ -86,19 +86,24 @@ public final class TextReport {
     if (!result.notAudited().isEmpty()) {
       counts.add(result.notAudited().size() + " not audited");
     }
+    long doubt = result.narrowed().portsInDoubt();
+    if (doubt > 0) {
+      counts.add(Words.count(doubt, "port") + " in doubt for a rule that was not asked");
+    }
     String list = String.join(", ", counts);
     return switch (verdict.result()) {
-      case DRIFT -> list + ".";
+      case DRIFT -> list + "." + narrowed();
       case INCOMPLETE ->
           (audited().isEmpty()
                   ? "nothing was audited: "
                   : "no drift found, but not everything could be decided: ")
               + list
-              + ".";
+              + "."
+              + narrowed();
       case CONFORMS ->
           audited().stream().allMatch(config -> config.portsDesigned() == 0)
               ? "no port was checked: the design covers none of these switches."
-              : conforming(counts.isEmpty() ? "" : "; " + list) + unchecked();
+              : conforming(counts.isEmpty() ? "" : "; " + list) + narrowed() + unchecked();
     };
   }
 
@@ -107,9 +112,20 @@ public final class TextReport {
     if (!counts.isEmpty()) {
       return "nothing that counts as drift in this run" + counts + ".";
     }
-    return result.notChecked().isEmpty()
+    return result.notChecked().isEmpty() && result.narrowed().rules().isEmpty()
         ? "nothing differs from the design."
         : "nothing that was checked differs from the design.";
+  }
+
+  private String narrowed() {
+    int rules = result.narrowed().rules().size();
+    return rules == 0
+        ? ""
+        : " Only "
+            + rules
+            + " of "
+            + Words.count(rules + result.narrowed().unasked(), "rule")
+            + (rules == 1 ? " was asked." : " were asked.");
   }
 
   private String unchecked() {
@@ -177,7 +193,7 @@ public final class TextReport {
   private void finding(Finding finding) {
     String severity = finding.severity().toString().toUpperCase(Locale.ROOT);
     page.marked(ink(finding), "  ", severity + "  ", portAndSubject(finding));
-    plumb("found", note.on(finding.found()));
+    plumb("found", note.on(Words.withFewLines(finding.found())));
     plumb("designed", note.on(finding.designed()));
     plumb("so", note.on(finding.consequence()));
     plumb("also at", finding.others().stream().map(Place::toString).collect(joining(", ")));

@@ -2,6 +2,8 @@ package plumbline.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import plumbline.finding.Proof;
 import plumbline.setting.Evidence;
 
@@ -12,6 +14,12 @@ final class Words {
 
   /** How many names a text report lists in a row. */
   private static final int MOST_NAMES = 12;
+
+  private static final String BETWEEN = ", (?=line [0-9])";
+
+  private static final Pattern LINES =
+      Pattern.compile(
+          "line [0-9]+ \"[^\"]*\"(?:, line [0-9]+ \"[^\"]*\"){" + MOST_EVIDENCE + ",}+");
 
   private Words() {}
 
@@ -29,6 +37,19 @@ final class Words {
     return more <= 0
         ? String.join(", ", names)
         : String.join(", ", names.subList(0, MOST_NAMES)) + " and " + more + " more";
+  }
+
+  /** The same text; of more than a dozen numbered lines in a row the others are counted. */
+  static String withFewLines(String text) {
+    return LINES
+        .matcher(text)
+        .replaceAll(
+            row -> {
+              String[] lines = row.group().split(BETWEEN, -1);
+              String first = String.join(", ", List.of(lines).subList(0, MOST_EVIDENCE));
+              int more = lines.length - MOST_EVIDENCE;
+              return Matcher.quoteReplacement(first + " and " + more + " more");
+            });
   }
 
   /** Each proof in one line: {@code file:line: quoted text}, or the default's name. */

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import plumbline.finding.Finding;
+import plumbline.finding.Place;
 
 /**
  * Everything that reports of a run say.
@@ -22,6 +23,7 @@ import plumbline.finding.Finding;
  * @param notChecked what the design asks of the others and no rule checks, sorted by key
  * @param skipped one line for each file in a folder that is left out because it is no config
  * @param ruleFailures one line for each rule that failed with a bug
+ * @param narrowed what the user narrowed the run to
  */
 public record Result(
     Instant at,
@@ -37,7 +39,8 @@ public record Result(
     List<String> notInScope,
     List<NotChecked> notChecked,
     List<String> skipped,
-    List<String> ruleFailures) {
+    List<String> ruleFailures,
+    Narrowed narrowed) {
   /** Copies the lists. */
   public Result {
     design = List.copyOf(design);
@@ -94,6 +97,45 @@ public record Result(
    * @param of what asks it, singular: {@code port}
    */
   public record NotChecked(String key, int uses, String of) {}
+
+  /**
+   * What the user narrowed a run to.
+   *
+   * @param rules ids of the only rules that were asked, sorted; empty where all were
+   * @param unasked how many rules were not asked for that reason
+   * @param switches names of the only switches in scope, sorted; empty where no name was given
+   * @param inFront what rules that were not asked find at ports that the others were asked about
+   */
+  public record Narrowed(
+      List<String> rules, int unasked, List<String> switches, List<InFront> inFront) {
+    /** A run of all rules, about all switches that its inputs are about. */
+    public static final Narrowed NOT = new Narrowed(List.of(), 0, List.of(), List.of());
+
+    /** Copies the lists. */
+    public Narrowed {
+      rules = List.copyOf(rules);
+      switches = List.copyOf(switches);
+      inFront = List.copyOf(inFront);
+    }
+
+    /** How many ports have such a finding. */
+    public long portsInDoubt() {
+      return inFront.stream().flatMap(one -> one.places().stream()).distinct().count();
+    }
+  }
+
+  /**
+   * A rule that was not asked and differs at ports in such a way that it bears on what was asked.
+   *
+   * @param rule its id
+   * @param places the ports, by switch and in the order of their names
+   */
+  public record InFront(String rule, List<Place> places) {
+    /** Copies the places. */
+    public InFront {
+      places = List.copyOf(places);
+    }
+  }
 
   /**
    * How often a rule was asked.

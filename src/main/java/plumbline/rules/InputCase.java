@@ -1,5 +1,6 @@
 package plumbline.rules;
 
+import java.time.Instant;
 import java.util.Optional;
 import plumbline.design.Design;
 import plumbline.design.DesignSwitch;
@@ -35,8 +36,9 @@ public sealed interface InputCase {
    * @param design the whole design
    * @param designed the switch that it is of, if the design has it
    * @param settings what it says
+   * @param at when the run is said to be
    */
-  record Read(Design design, Optional<DesignSwitch> designed, SwitchSettings settings)
+  record Read(Design design, Optional<DesignSwitch> designed, SwitchSettings settings, Instant at)
       implements InputCase {
     /** Name of the switch in the design, or the config's where the design has none. */
     public String name() {

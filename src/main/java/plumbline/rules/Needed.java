@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
 import plumbline.design.DesignGateway;
 import plumbline.design.DesignVlan;
 import plumbline.design.Role;
@@ -23,7 +22,10 @@ final class Needed {
         .filter(PortCase::isSwitching)
         .map(PortCase::port)
         .forEach(
-            port -> of(port.role()).forEach(id -> add(needed, new VlanId(id), Words.behind(port))));
+            port ->
+                vlans(port.role())
+                    .ids()
+                    .forEach(id -> add(needed, new VlanId(id), Words.behind(port))));
     String name = device.designed().name();
     for (DesignGateway gateway : device.design().gateways().values()) {
       boolean own = gateway.outside().isEmpty() && gateway.name().equals(name);
@@ -36,8 +38,11 @@ final class Needed {
     return needed;
   }
 
-  /** An unused native VLAN need not exist: its frames are to be dropped. */
-  private static IntStream of(Role role) {
+  /**
+   * The VLANs that a port of the role must carry. An unused native VLAN need not exist: its frames
+   * are to be dropped.
+   */
+  static VlanSet vlans(Role role) {
     VlanSet vlans = role.value(RoleKeys.TAGGED).orElse(VlanSet.NONE);
     for (var key : List.of(RoleKeys.ACCESS, RoleKeys.VOICE, RoleKeys.NATIVE)) {
       vlans =
@@ -48,7 +53,7 @@ final class Needed {
                   .map(id -> VlanSet.of(id.number()))
                   .orElse(VlanSet.NONE));
     }
-    return vlans.minus(VlanSet.RESERVED).ids();
+    return vlans.minus(VlanSet.RESERVED);
   }
 
   private static void add(SortedMap<VlanId, List<String>> needed, VlanId vlan, String by) {

@@ -51,7 +51,7 @@ final class Occupants {
     boolean joined =
         device.settings().ports().keySet().stream()
             .filter(name -> name.kind().isBundle())
-            .anyMatch(bundle -> SwitchCase.joins(port, bundle));
+            .anyMatch(bundle -> port.isMemberOf(bundle));
     return (port.name().kind().isPhysical() || port.name().kind().isBundle()) && !joined;
   }
 

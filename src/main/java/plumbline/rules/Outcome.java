@@ -35,6 +35,8 @@ public sealed interface Outcome {
    * @param others other ends
    * @param needsMode the mode in which the setting has an effect, where it is bound to one
    * @param spoilsMode the mode whose settings have no effect because of this
+   * @param derived whether it goes by itself once the switch has the VLANs and the other ends carry
+   *     them
    */
   record Candidate(
       Subject subject,
@@ -47,7 +49,8 @@ public sealed interface Outcome {
       Optional<Position> design,
       List<Place> others,
       Optional<PortMode> needsMode,
-      Optional<PortMode> spoilsMode)
+      Optional<PortMode> spoilsMode,
+      boolean derived)
       implements Outcome {
     /** Copies the lists. */
     public Candidate {
@@ -74,7 +77,8 @@ public sealed interface Outcome {
           design,
           List.of(),
           Optional.empty(),
-          Optional.empty());
+          Optional.empty(),
+          false);
     }
 
     /** The same, about these VLANs. */
@@ -107,6 +111,23 @@ public sealed interface Outcome {
       return with(severity, vlans, consequence, ends, needsMode, spoilsMode);
     }
 
+    /** The same, a mere consequence of what the switch's VLANs or the other ends lack. */
+    public Candidate derivedFrom(List<Place> ends) {
+      return new Candidate(
+          subject,
+          severity,
+          vlans,
+          designed,
+          found,
+          consequence,
+          proofs,
+          design,
+          ends,
+          needsMode,
+          spoilsMode,
+          true);
+    }
+
     private Candidate with(
         Optional<Severity> itsSeverity,
         VlanSet itsVlans,
@@ -125,7 +146,8 @@ public sealed interface Outcome {
           design,
           itsOthers,
           itsNeed,
-          itsSpoil);
+          itsSpoil,
+          derived);
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import plumbline.design.Design;
 import plumbline.design.DesignPort;
+import plumbline.design.Link;
 import plumbline.design.RoleKey;
 import plumbline.design.RoleKeys;
 import plumbline.design.Wanted;
@@ -91,6 +92,51 @@ public record PortCase(
     Setting<PortMode> found = get(Keys.MODE);
     boolean fixed = found.value().isPresent() && !found.is(PortMode.NEGOTIATED);
     return wishedMode().map(Wanted::value).filter(wanted -> fixed && !found.is(wanted));
+  }
+
+  /**
+   * The same, for a setting that follows from the wrong mode, or has no say in it: one that would
+   * be as it is in the right mode too is a difference of its own.
+   */
+  Optional<PortMode> modeToRepairFor(Setting<?> setting) {
+    return modeToRepair()
+        .filter(wanted -> restsOnMode(setting) || get(Keys.MODE).is(PortMode.ROUTED));
+  }
+
+  /** Whether the mode is among what a setting rests on. */
+  boolean restsOnMode(Setting<?> setting) {
+    List<Evidence> mode = get(Keys.MODE).evidence();
+    return !mode.isEmpty() && setting.evidence().containsAll(mode);
+  }
+
+  /**
+   * The gap that a setting leaves, which is the mode's where the mode is open and the setting rests
+   * on it.
+   */
+  Undecided gap(Setting<?> setting, String designed, Position design) {
+    Setting<PortMode> mode = get(Keys.MODE);
+    boolean openMode = mode.value().isEmpty() || mode.is(PortMode.NEGOTIATED);
+    Undecided open = undecided(setting, designed, design);
+    Undecided gap = openMode && restsOnMode(setting) ? open.because(Undecided.Cause.MODE) : open;
+    return modeToRepairFor(setting).map(gap::boundTo).orElse(gap);
+  }
+
+  /** The end of a link of the design; what is behind a host's port or a sheet's is none. */
+  boolean isLinkEnd() {
+    return port.place() == DesignPort.Place.LINK;
+  }
+
+  /** The other end of the link that ends here; empty for one that leaves the design. */
+  Optional<DesignPort> farEnd() {
+    for (Link link : design().links()) {
+      if (link.first().equals(port)) {
+        return link.second();
+      }
+      if (link.second().filter(port::equals).isPresent()) {
+        return Optional.of(link.first());
+      }
+    }
+    return Optional.empty();
   }
 
   /**

@@ -14,7 +14,6 @@ import plumbline.finding.Proof;
 import plumbline.port.PortName;
 import plumbline.rules.Outcome.Undecided;
 import plumbline.setting.Evidence;
-import plumbline.setting.Keys;
 import plumbline.setting.Setting;
 import plumbline.vlan.VlanId;
 
@@ -42,7 +41,9 @@ public record SwitchCase(Design design, DesignSwitch designed, SwitchSettings se
   private Stream<PortCase> cases(DesignPort port) {
     Optional<PortSettings> own = settings.port(port.port());
     List<PortSettings> members =
-        own.isEmpty() && port.port().kind().isBundle() ? members(port.port()) : List.of();
+        own.isEmpty() && port.port().kind().isBundle()
+            ? settings.membersOf(port.port())
+            : List.of();
     return members.isEmpty()
         ? Stream.of(new PortCase(this, port, own, false))
         : members.stream().map(member -> new PortCase(this, port, Optional.of(member), true));
@@ -53,20 +54,6 @@ public record SwitchCase(Design design, DesignSwitch designed, SwitchSettings se
     return design.portsOf(designed.name()).stream()
         .filter(port -> port.port().equals(name))
         .findFirst();
-  }
-
-  /** The ports that join this bundle, in the order of their names. */
-  public List<PortSettings> members(PortName bundle) {
-    return settings.ports().values().stream().filter(port -> joins(port, bundle)).toList();
-  }
-
-  /** Whether a port is a member of this bundle. */
-  static boolean joins(PortSettings port, PortName bundle) {
-    return !port.name().equals(bundle)
-        && port.get(Keys.BUNDLE)
-            .value()
-            .filter(joined -> joined.id() == bundle.lastNumber())
-            .isPresent();
   }
 
   /** The VLAN as reports name it: {@code voice-a (231)}, or {@code VLAN 300}. */

@@ -1,5 +1,6 @@
 package plumbline.rules;
 
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -7,12 +8,15 @@ import java.util.stream.Stream;
 import plumbline.design.Design;
 import plumbline.design.DesignPort;
 import plumbline.design.DesignVlan;
+import plumbline.statement.SwitchText.Stamp;
 import plumbline.vlan.VlanId;
 import plumbline.vlan.VlanSet;
 
 /** The few wordings that rules share. */
 final class Words {
   private static final int MOST = 5;
+  private static final DateTimeFormatter CLOCK =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss", Locale.ROOT);
 
   private Words() {}
 
@@ -84,6 +88,12 @@ final class Words {
   static String host(DesignPort port) {
     int blank = port.subject().lastIndexOf(' ');
     return blank < 0 ? port.subject() : port.subject().substring(0, blank);
+  }
+
+  /** A time that a header gives: {@code 2026-11-03 10:11:12 UTC}; only where it could be read. */
+  static String time(Stamp stamp) {
+    String clock = stamp.time().orElseThrow().format(CLOCK);
+    return (clock + " " + stamp.zone()).strip();
   }
 
   /** The name of a host's port. */

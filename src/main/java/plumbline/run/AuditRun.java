@@ -4,6 +4,7 @@ import java.io.InputStream;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import plumbline.audit.Audit;
 import plumbline.audit.AuditInput;
@@ -13,6 +14,7 @@ import plumbline.effective.SwitchSettings;
 import plumbline.finding.Severity;
 import plumbline.port.PortName;
 import plumbline.result.Result;
+import plumbline.rules.RuleCatalogue;
 
 /** One audit from arguments to result. */
 public final class AuditRun {
@@ -25,28 +27,54 @@ public final class AuditRun {
    * @param configs files, folders or {@code -}, as typed, at least one
    * @param failOn the severity from which on a finding counts as drift
    * @param at when the run is said to be
+   * @param rules ids of the only rules that are asked; none where all are
+   * @param switches names of the only switches that are audited; none where the configs decide
    */
-  public record Request(ReadDesign design, List<String> configs, Severity failOn, Instant at) {
+  public record Request(
+      ReadDesign design,
+      List<String> configs,
+      Severity failOn,
+      Instant at,
+      Set<String> rules,
+      Set<String> switches) {
     /** Copies the arguments. */
     public Request {
       configs = List.copyOf(configs);
+      rules = Set.copyOf(rules);
+      switches = Set.copyOf(switches);
     }
   }
 
-  /** Reads the configs and audits them. */
+  /** Reads the configs and audits them, while nobody watches. */
   public static Result run(Request request, InputStream standardInput) {
+    return run(request, standardInput, Watcher.NONE);
+  }
+
+  /** Reads the configs and audits them. */
+  public static Result run(Request request, InputStream standardInput, Watcher watcher) {
+    try {
+      return watched(request, standardInput, watcher);
+    } finally {
+      watcher.end();
+    }
+  }
+
+  private static Result watched(Request request, InputStream standardInput, Watcher watcher) {
     Design design = request.design().design();
     ConfigReading reading =
-        ConfigReading.of(request.configs(), request.design().paths(), standardInput);
-    List<ConfigFile> files = reading.read(settings -> Scope.switchOf(design, settings));
-    Scope scope = Scope.of(design, files, reading.hasFolder());
+        ConfigReading.of(request.configs(), request.design().exclusions(), standardInput);
+    List<ConfigFile> files = reading.read(settings -> Scope.switchOf(design, settings), watcher);
+    Scope scope = Scope.of(design, files, reading.hasFolder(), request.switches());
+    watcher.comparing(scope.entries().size());
     AuditOutcome outcome =
         Audit.run(
             new AuditInput(
                 design,
                 scope.entries().stream().map(Scope.Entry::config).toList(),
                 scope.missing(),
-                scope.unread()));
+                scope.unread(),
+                request.at()),
+            request.rules());
     return result(request, files, scope, outcome);
   }
 
@@ -67,18 +95,47 @@ public final class AuditRun {
             .toList(),
         scope.entries().stream().map(entry -> config(design, entry)).toList(),
         List.copyOf(design.silentRules()),
-        Verdicts.of(outcome, request.failOn(), !scope.notAudited().isEmpty()),
+        Verdicts.of(
+            outcome,
+            request.failOn(),
+            !scope.notAudited().isEmpty() || !outcome.inFront().isEmpty()),
         outcome.findings(),
         outcome.checks(),
         scope.notAudited(),
         scope.notInScope(),
         outcome.notChecked(),
-        files.stream()
-            .flatMap(
-                file ->
-                    file instanceof ConfigFile.Skipped left ? Stream.of(left.line()) : Stream.of())
+        Stream.of(
+                request.design().skipped().stream(),
+                files.stream()
+                    .flatMap(
+                        file ->
+                            file instanceof ConfigFile.Skipped left
+                                ? Stream.of(left.line())
+                                : Stream.of()),
+                scope.leftOut().stream())
+            .flatMap(lines -> lines)
             .toList(),
-        failures);
+        failures,
+        narrowed(request, outcome));
+  }
+
+  private static Result.Narrowed narrowed(Request request, AuditOutcome outcome) {
+    Design design = request.design().design();
+    List<String> rules =
+        request.rules().stream()
+            .filter(rule -> !design.silentRules().contains(rule))
+            .sorted()
+            .toList();
+    long unasked =
+        RuleCatalogue.ALL.stream()
+            .map(rule -> rule.info().id())
+            .filter(rule -> !design.silentRules().contains(rule) && !rules.contains(rule))
+            .count();
+    return new Result.Narrowed(
+        rules,
+        rules.isEmpty() ? 0 : (int) unasked,
+        request.switches().stream().sorted().toList(),
+        outcome.inFront());
   }
 
   private static Result.ConfigFile config(Design design, Scope.Entry entry) {

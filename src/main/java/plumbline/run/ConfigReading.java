@@ -13,10 +13,12 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import plumbline.design.DesignSwitch;
 import plumbline.effective.Dialect;
 import plumbline.effective.EffectiveSettings;
+import plumbline.effective.SizeLimit;
 import plumbline.effective.SwitchSettings;
 import plumbline.intake.Intake;
 import plumbline.intake.Read;
@@ -74,13 +76,23 @@ public final class ConfigReading {
    * Reads them all.
    *
    * @param switchOf the switch of the design that settings are of; it may name their dialect
+   * @param watcher hears how many are read
    */
-  public List<ConfigFile> read(Function<SwitchSettings, Optional<DesignSwitch>> switchOf) {
+  public List<ConfigFile> read(
+      Function<SwitchSettings, Optional<DesignSwitch>> switchOf, Watcher watcher) {
     int threads = Math.max(2, Runtime.getRuntime().availableProcessors());
     ExecutorService pool = Executors.newFixedThreadPool(threads);
     try {
       List<Callable<ConfigFile>> tasks = new ArrayList<>();
-      sources.forEach(source -> tasks.add(() -> guarded(source, switchOf)));
+      AtomicInteger done = new AtomicInteger();
+      sources.forEach(
+          source ->
+              tasks.add(
+                  () -> {
+                    ConfigFile file = guarded(source, switchOf);
+                    watcher.read(done.incrementAndGet(), sources.size());
+                    return file;
+                  }));
       List<ConfigFile> files = new ArrayList<>();
       for (Future<ConfigFile> file : pool.invokeAll(tasks)) {
         files.add(file.get());
@@ -150,6 +162,11 @@ public final class ConfigReading {
       }
       List<SwitchSettings> switches = new ArrayList<>();
       for (SwitchText one : reader.read(text.file(), text.stem(), text.text())) {
+        Optional<String> tooMuch = SizeLimit.exceeded(one);
+        if (tooMuch.isPresent()) {
+          return new ConfigFile.Unread(
+              text.file(), text.stem(), isNamed(source), tooMuch.get(), false);
+        }
         switches.add(settings(one, switchOf));
       }
       return new ConfigFile.Read(

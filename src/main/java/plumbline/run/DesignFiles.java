@@ -72,11 +72,15 @@ public final class DesignFiles {
       return new Answer.Unusable(
           List.of(typed + ": the folder holds no design; expected files in .yaml, .yml or .json"));
     }
+    boolean folder = Files.isDirectory(Path.of(typed));
     List<DesignSource> sources = new ArrayList<>();
     List<String> failures = new ArrayList<>();
+    List<Path> reports = new ArrayList<>();
     for (Path path : paths) {
       Read read = Intake.read(path, path.toString());
-      if (read instanceof Read.Text text) {
+      if (read instanceof Read.Text text && folder && OwnFiles.isReport(text.text())) {
+        reports.add(path);
+      } else if (read instanceof Read.Text text) {
         sources.add(new DesignSource(text.file(), text.sha256(), text.text()));
       } else if (read instanceof Read.Failed failed) {
         failures.add(failed.file() + ": the design " + failed.reason());
@@ -85,9 +89,20 @@ public final class DesignFiles {
     if (!failures.isEmpty()) {
       return new Answer.Unusable(failures);
     }
+    if (sources.isEmpty()) {
+      return new Answer.Unusable(List.of(typed + ": the folder holds reports, and no design"));
+    }
     DesignReading reading = DesignReader.read(sources, RuleCatalogue.names(), Dialect.words());
     Optional<Answer> usable =
-        reading.design().map(design -> new Answer.Usable(new ReadDesign(design, paths)));
+        reading
+            .design()
+            .map(
+                design ->
+                    new Answer.Usable(
+                        new ReadDesign(
+                            design,
+                            paths.stream().filter(path -> !reports.contains(path)).toList(),
+                            reports)));
     return usable.orElseGet(() -> new Answer.Unusable(complaints(sources, reading)));
   }
 

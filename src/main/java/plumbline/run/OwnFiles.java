@@ -20,19 +20,25 @@ final class OwnFiles {
       Pattern.compile(
           "\\A(?:CONFORMS|DRIFT|INCOMPLETE): [^\\n]*\\n(?s:.*?)\\nWhat this report does");
 
+  private static final String REPORT = "a report of plumbline";
+
   private static final String SETTINGS_TABLE = "switch,file,dialect,port,setting,value,evidence,";
 
   private OwnFiles() {}
+
+  /** Whether the text is a report of this program. */
+  static boolean isReport(String text) {
+    return kind(text).filter(REPORT::equals).isPresent();
+  }
 
   /** What the text is, a noun with its article, where it is one of this program's own files. */
   static Optional<String> kind(String text) {
     String head = text.substring(0, Math.min(text.length(), HEAD));
     Matcher format = FORMAT.matcher(head);
     if (format.find()) {
-      return Optional.of(
-          format.group("kind").equals("design") ? "a design" : "a report of plumbline");
+      return Optional.of(format.group("kind").equals("design") ? "a design" : REPORT);
     }
     boolean report = head.startsWith(SETTINGS_TABLE) || TEXT_REPORT.matcher(head).find();
-    return report ? Optional.of("a report of plumbline") : Optional.empty();
+    return report ? Optional.of(REPORT) : Optional.empty();
   }
 }

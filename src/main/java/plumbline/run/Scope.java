@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import plumbline.audit.AuditInput.AuditedConfig;
 import plumbline.audit.AuditInput.MissingConfig;
@@ -24,6 +25,9 @@ import plumbline.text.Wording;
  */
 final class Scope {
   private final Design design;
+  private final Set<String> only;
+  private final List<ConfigFile.Unread> nobodys = new ArrayList<>();
+  private int others;
   private final List<Entry> entries = new ArrayList<>();
   private final List<MissingConfig> missing = new ArrayList<>();
   private final List<UnreadConfig> unread = new ArrayList<>();
@@ -31,8 +35,9 @@ final class Scope {
   private final List<String> notInScope = new ArrayList<>();
   private final Map<String, String> audited = new LinkedHashMap<>();
 
-  private Scope(Design design) {
+  private Scope(Design design, Set<String> only) {
     this.design = design;
+    this.only = only;
   }
 
   /**
@@ -52,23 +57,54 @@ final class Scope {
    * Matches configs with the switches of a design.
    *
    * @param whole whether every switch of the design must have a config
+   * @param only names of the only switches that are wanted, which then must have one; may be empty
    */
-  static Scope of(Design design, List<ConfigFile> files, boolean whole) {
-    Scope scope = new Scope(design);
+  static Scope of(Design design, List<ConfigFile> files, boolean whole, Set<String> only) {
+    Scope scope = new Scope(design, only);
     files.forEach(scope::take);
+    scope.takeNobodys();
     for (DesignSwitch designed : design.switches().values()) {
-      scope.missIfAbsent(designed, whole);
+      scope.missIfAbsent(designed, only.isEmpty() ? whole : scope.isWanted(Optional.of(designed)));
     }
     return scope;
+  }
+
+  private boolean isWanted(Optional<DesignSwitch> designed) {
+    return only.isEmpty() || designed.filter(one -> only.contains(one.name())).isPresent();
   }
 
   private void take(ConfigFile file) {
     if (file instanceof ConfigFile.Unread failed) {
       Optional<DesignSwitch> designed = named(failed.stem());
-      unread.add(new UnreadConfig(failed.file(), designed, failed.reason()));
-      notAudited.add(failed.line());
+      if (isWanted(designed)) {
+        addUnread(failed, designed);
+      } else if (designed.isPresent()) {
+        others++;
+      } else {
+        nobodys.add(failed);
+      }
     } else if (file instanceof ConfigFile.Read read) {
       read.switches().forEach(settings -> take(read, settings));
+    }
+  }
+
+  private void addUnread(ConfigFile.Unread failed, Optional<DesignSwitch> designed) {
+    unread.add(new UnreadConfig(failed.file(), designed, failed.reason()));
+    notAudited.add(failed.line());
+  }
+
+  /** A file that cannot be read may be the one of a switch that is wanted and not found. */
+  private void takeNobodys() {
+    boolean all =
+        design.switches().values().stream()
+            .filter(one -> only.contains(one.name()))
+            .allMatch(this::isGiven);
+    for (ConfigFile.Unread failed : nobodys) {
+      if (all && !failed.named()) {
+        others++;
+      } else {
+        addUnread(failed, Optional.empty());
+      }
     }
   }
 
@@ -76,6 +112,10 @@ final class Scope {
     // A text that says nothing of a switch must not stand in for the one its file is named after.
     Optional<DesignSwitch> designed =
         switchOf(design, settings).filter(any -> InputCase.isConfig(settings));
+    if (!isWanted(designed) && !(designed.isEmpty() && file.named())) {
+      others++;
+      return;
+    }
     if (designed.isEmpty()) {
       if (file.named()) {
         notAudited.add(file.file() + ": " + whyUnknown(file, settings));
@@ -123,11 +163,13 @@ final class Scope {
             + Wording.quote(settings.name());
   }
 
+  private boolean isGiven(DesignSwitch designed) {
+    return audited.containsKey(designed.name())
+        || unread.stream().anyMatch(failed -> failed.designed().equals(Optional.of(designed)));
+  }
+
   private void missIfAbsent(DesignSwitch designed, boolean whole) {
-    boolean given =
-        audited.containsKey(designed.name())
-            || unread.stream().anyMatch(failed -> failed.designed().equals(Optional.of(designed)));
-    if (given) {
+    if (isGiven(designed)) {
       return;
     }
     if (whole) {
@@ -183,6 +225,16 @@ final class Scope {
   /** One line for each thing that had to be audited and could not be. */
   List<String> notAudited() {
     return List.copyOf(notAudited);
+  }
+
+  /** One line for the configs that are left out because other switches are wanted. */
+  List<String> leftOut() {
+    return others == 0
+        ? List.of()
+        : List.of(
+            others == 1
+                ? "1 file is left out: it is of no switch that was asked for"
+                : others + " files are left out: they are of no switch that was asked for");
   }
 
   /** Switches of the design that the run leaves out, sorted. */

@@ -54,18 +54,27 @@ public final class SettingsRun {
    *
    * @param configs files, folders or {@code -}, as typed
    * @param design what is shown beside the settings
+   * @param watcher hears how far it is
    */
   public static Answer run(
-      List<String> configs, Optional<ReadDesign> design, InputStream standardInput) {
-    List<Path> exclusions = design.map(ReadDesign::paths).orElse(List.of());
+      List<String> configs,
+      Optional<ReadDesign> design,
+      InputStream standardInput,
+      Watcher watcher) {
+    List<Path> exclusions = design.map(ReadDesign::exclusions).orElse(List.of());
     Optional<Design> known = design.map(ReadDesign::design);
     List<Shown> switches = new ArrayList<>();
     List<String> unread = new ArrayList<>();
-    List<String> skipped = new ArrayList<>();
+    List<String> skipped = new ArrayList<>(design.map(ReadDesign::skipped).orElse(List.of()));
     boolean bug = false;
-    List<ConfigFile> files =
-        ConfigReading.of(configs, exclusions, standardInput)
-            .read(settings -> switchOf(known, settings));
+    List<ConfigFile> files;
+    try {
+      files =
+          ConfigReading.of(configs, exclusions, standardInput)
+              .read(settings -> switchOf(known, settings), watcher);
+    } finally {
+      watcher.end();
+    }
     for (ConfigFile file : files) {
       if (file instanceof ConfigFile.Unread failed) {
         unread.add(failed.line());

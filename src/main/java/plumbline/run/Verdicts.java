@@ -16,7 +16,8 @@ final class Verdicts {
    * Drift where a finding reaches the severity asked for; else incomplete where anything is
    * unverified or was not audited; else conforming.
    *
-   * @param unaudited whether something that had to be audited was not
+   * @param unaudited whether something that had to be audited was not, or not for all that bears on
+   *     it
    */
   static Verdict of(AuditOutcome outcome, Severity failOn, boolean unaudited) {
     List<Finding> findings = outcome.findings();

@@ -1,9 +1,24 @@
 package plumbline.setting;
 
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 
 /** What a value rests on: a line of the config, or the named default that applies. */
 public sealed interface Evidence {
+  /** The evidence, and behind it what is not yet in it of the further evidence, each once. */
+  static List<Evidence> joined(List<Evidence> evidence, List<Evidence> further) {
+    if (further.isEmpty()) {
+      return evidence;
+    }
+    List<Evidence> all = new ArrayList<>(evidence);
+    Set<Evidence> seen = new HashSet<>(evidence);
+    further.stream().filter(seen::add).forEach(all::add);
+    return all;
+  }
+
   /**
    * A line of the switch's config text.
    *

@@ -4,7 +4,7 @@ import java.util.List;
 import plumbline.vlan.VlanId;
 import plumbline.vlan.VlanSet;
 
-/** Every setting of a port that this program computes, in the order in which reports list them. */
+/** Every setting of a port that this program computes. */
 public final class Keys {
   /** What the port does with frames. */
   public static final Key<PortMode> MODE = new Key<>("mode", PortMode.class);
@@ -27,11 +27,24 @@ public final class Keys {
   /** The trunk's allowed list, whatever the mode. */
   public static final Key<VlanSet> ALLOWED = new Key<>("allowed", VlanSet.class);
 
+  /**
+   * The allowed list as it is if its base is the default; only where {@link #ALLOWED} is not known
+   * for want of that base, and so none of {@link #ALL}.
+   */
+  public static final Key<VlanSet> ALLOWED_FROM_DEFAULT =
+      new Key<>("allowed-from-default", VlanSet.class);
+
   /** The VLANs that frames of cross this port, all things considered. */
   public static final Key<Carried> CARRIED = new Key<>("carried", Carried.class);
 
   /** Whether trunk negotiation frames are sent: true while negotiation is open. */
   public static final Key<Boolean> NEGOTIATE = new Key<>("negotiate", Boolean.class);
+
+  /**
+   * Whether a port whose mode is negotiated asks the other end for a trunk, or only answers; absent
+   * in a fixed mode. Both ends together decide the mode, so it is no setting that reports list.
+   */
+  public static final Key<Boolean> ASKS_FOR_TRUNK = new Key<>("asks-for-trunk", Boolean.class);
 
   /** Edge fast-start (IEEE 802.1Q adminEdge). */
   public static final Key<Effect> FAST_START = new Key<>("fast-start", Effect.class);
@@ -105,7 +118,7 @@ public final class Keys {
   /** The description, secrets masked; absent when none. */
   public static final Key<String> DESCRIPTION = new Key<>("description", String.class);
 
-  /** All of them, in report order. */
+  /** All that reports list, in their order. */
   public static final List<Key<?>> ALL =
       List.of(
           MODE,

@@ -1,6 +1,5 @@
 package plumbline.setting;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -48,8 +47,7 @@ public sealed interface Setting<T> {
 
   /** The same setting with further evidence behind its own. */
   default Setting<T> because(List<Evidence> further) {
-    List<Evidence> all = new ArrayList<>(evidence());
-    further.stream().filter(one -> !all.contains(one)).forEach(all::add);
+    List<Evidence> all = Evidence.joined(evidence(), further);
     if (this instanceof Known<T> known) {
       return new Known<>(known.known(), all);
     }

@@ -1,5 +1,6 @@
 package plumbline.statement;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import plumbline.setting.Bundle;
@@ -279,6 +280,19 @@ public sealed interface PortCommand extends Command {
    * @param untagged true where the sub-interface takes untagged frames
    */
   record SubinterfaceTag(Optional<VlanId> vlan, boolean untagged) implements PortCommand {}
+
+  /**
+   * Takes lines that stand elsewhere, under a name.
+   *
+   * @param keyword what holds them: {@code template}, {@code port-profile} or {@code profile}
+   * @param names the names; empty where a negation leaves them out
+   */
+  record Inherit(String keyword, List<String> names) implements PortCommand {
+    /** Copies the names. */
+    public Inherit {
+      names = List.copyOf(names);
+    }
+  }
 
   /** A VLAN interface follows its VLAN's ports up and down. */
   record Autostate() implements PortCommand {}

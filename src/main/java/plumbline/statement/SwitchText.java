@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import plumbline.setting.Evidence;
 
 /**
  * The config text of one switch, cut into statements.
@@ -48,18 +49,24 @@ public record SwitchText(
   public record Truncation(int line, String why) {}
 
   /**
-   * What the header comments say; switch-local times without zone.
+   * What the header comments say.
    *
    * @param changed last change of the running config
    * @param saved last save
    * @param taken when the text was taken
    */
-  public record Times(
-      Optional<LocalDateTime> changed,
-      Optional<LocalDateTime> saved,
-      Optional<LocalDateTime> taken) {
+  public record Times(Optional<Stamp> changed, Optional<Stamp> saved, Optional<Stamp> taken) {
     /** Nothing said. */
     public static final Times NONE =
         new Times(Optional.empty(), Optional.empty(), Optional.empty());
   }
+
+  /**
+   * A time that a header comment gives.
+   *
+   * @param line the comment up to its time; who changed or saved is left out
+   * @param time as the switch's clock shows it; empty where it is in no known form
+   * @param zone the zone's abbreviation in upper case; empty where the comment has none
+   */
+  public record Stamp(Evidence.Line line, Optional<LocalDateTime> time, String zone) {}
 }

@@ -160,6 +160,10 @@ final class AddressBuilder extends SwitchConfigParserBaseVisitor<Command> {
     @Override
     public Found visitVirtualAddress(VirtualAddressContext line) {
       Optional<String> address = operands.address4(line.ADDRESS4());
+      if (line.IPV4() != null && address.isEmpty()) {
+        // The family alone is the header of the group, or with `no` its end.
+        return new Found(Attribute.OTHER, Optional.empty());
+      }
       return new Found(
           Attribute.ADDRESS,
           line.SECONDARY() == null ? address : address.map(a -> a + " secondary"));

@@ -69,7 +69,7 @@ public final class ConfigReader {
     for (int line = part.first(); line < part.end(); line++) {
       LineKind kind = scan.kind(line);
       if (kind == LineKind.COMMENT) {
-        times.comment(scan.statement(line));
+        times.comment(scan.lines().lines().number(line), scan.statement(line));
       } else if (kind == LineKind.STATEMENT && Shapes.isPortHeader(scan.statement(line))) {
         break;
       }

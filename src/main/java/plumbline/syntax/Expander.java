@@ -20,6 +20,9 @@ final class Expander {
   private static final String OMISSION = " ...";
   private static final List<String> PAGE_BREAKS = List.of("<br>", "<br/>", "<br />");
 
+  /** Lists up to this length are given to the lexer as they are. */
+  private static final int LONGEST_SEEN_WHOLE = 100;
+
   private final Keywords allKeywords;
 
   Expander(Keywords allKeywords) {
@@ -29,7 +32,9 @@ final class Expander {
   /**
    * What became of a statement's text.
    *
-   * @param text keywords in full, operands as written, blanks single; as far as it fits
+   * @param text keywords in full, operands as written, blanks single but in long lists; as far as
+   *     it fits
+   * @param abbreviated whether a keyword in it is not written in full
    * @param source the same words as written
    * @param prefix {@code no}, {@code default} or empty
    * @param firstWord the first word behind the prefix, as written; may be empty
@@ -42,6 +47,7 @@ final class Expander {
    */
   record Expansion(
       String text,
+      boolean abbreviated,
       String source,
       String prefix,
       String firstWord,
@@ -87,6 +93,7 @@ final class Expander {
     private final StringBuilder shown = new StringBuilder();
     private Optional<String> freeText = Optional.empty();
     private boolean open;
+    private boolean abbreviated;
 
     Walk(Keywords.Node start, String statement) {
       this.node = start;
@@ -113,6 +120,7 @@ final class Expander {
       }
       return new Expansion(
           text.toString(),
+          abbreviated,
           source.toString(),
           prefix,
           firstWord,
@@ -137,6 +145,7 @@ final class Expander {
         return stepOperand(word, lower);
       }
       node = node.after(type);
+      abbreviated |= !allKeywords.literal(type).equals(lower);
       append(allKeywords.literal(type), word, open);
       if (leading && !(first && !prefix.isEmpty())) {
         keywords.add(allKeywords.literal(type));
@@ -147,7 +156,8 @@ final class Expander {
     private int stepOperand(String word, String lower) {
       int last = Token.INVALID_TYPE;
       boolean named = true;
-      SwitchConfigLexer lexer = new SwitchConfigLexer(CharStreams.fromString(word));
+      String apart = apart(word);
+      SwitchConfigLexer lexer = new SwitchConfigLexer(CharStreams.fromString(apart));
       lexer.removeErrorListeners();
       for (Token token = lexer.nextToken();
           token.getType() != Token.EOF;
@@ -161,7 +171,7 @@ final class Expander {
         node = node.after(last);
       }
       leading = false;
-      append(word, word, !named);
+      append(apart, word, !named);
       return last;
     }
 
@@ -185,7 +195,7 @@ final class Expander {
       text.append(full);
       source.append(written);
       if (!open) {
-        shown.append(shown.isEmpty() ? "" : " ").append(full);
+        shown.append(shown.isEmpty() ? "" : " ").append(isList(full) ? written : full);
       }
     }
 
@@ -204,6 +214,26 @@ final class Expander {
       }
       return at;
     }
+  }
+
+  /**
+   * A long list with a blank behind each comma and dash. The tokens are the same; the lexer, which
+   * at each number looks ahead for a word that only begins like a list, looks no further than that.
+   */
+  private static String apart(String word) {
+    return word.length() > LONGEST_SEEN_WHOLE && isList(word)
+        ? word.replace(",", ", ").replace("-", "- ")
+        : word;
+  }
+
+  /** Says whether a text holds nothing but what lists are made of. */
+  private static boolean isList(String text) {
+    for (int at = 0; at < text.length(); at++) {
+      if (" ,-0123456789".indexOf(text.charAt(at)) < 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean isBlank(char c) {

@@ -88,6 +88,7 @@ final class PortPrinter {
               c ->
                   "ip access-group"
                       + c.name().map(n -> " " + n + (c.input() ? " in" : " out")).orElse("")),
+          on(PortCommand.Inherit.class, PortPrinter::inherit),
           on(PortCommand.Autostate.class, c -> "autostate"),
           on(
               PortCommand.Voice.class,
@@ -177,6 +178,16 @@ final class PortPrinter {
     String word =
         line.attribute() == Redundancy.Attribute.ADDRESS ? "ip" : keyword(line.attribute());
     return group + " " + word + operand(line.value());
+  }
+
+  private static String inherit(PortCommand.Inherit line) {
+    String verb =
+        switch (line.keyword()) {
+          case "template" -> "source ";
+          case "port-profile" -> "inherit ";
+          default -> "";
+        };
+    return String.join(" ", verb + line.keyword(), String.join(" ", line.names())).strip();
   }
 
   static String scope(TreeScope scope) {

@@ -54,7 +54,11 @@ final class ScannedLines {
 
   /** Adds a mark. */
   void mark(int line, Mark.Kind kind, String text) {
-    marks.add(new Mark(line, kind, text));
+    int at = marks.size();
+    while (at > 0 && marks.get(at - 1).line() > line) {
+      at--;
+    }
+    marks.add(at, new Mark(line, kind, text));
   }
 
   /** What a line is. */
@@ -70,6 +74,26 @@ final class ScannedLines {
   /** The marks, in order of lines. */
   List<Mark> marks() {
     return marks;
+  }
+
+  /** The marks of the lines from the first to before the end, in order. */
+  List<Mark> marks(int first, int end) {
+    return marks.subList(firstMark(first), firstMark(end));
+  }
+
+  /** The place of the first mark of a line or of one below it. */
+  private int firstMark(int line) {
+    int low = 0;
+    int high = marks.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (marks.get(middle).line() < line) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
   }
 
   /** The prompt of a line. */

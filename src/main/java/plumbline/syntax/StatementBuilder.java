@@ -72,6 +72,7 @@ final class StatementBuilder {
           new ProtectionBuilder(operands).visit(rule);
       case SwitchConfigParser.RULE_portAddress, SwitchConfigParser.RULE_portRedundancy ->
           new AddressBuilder(operands).visit(rule);
+      case SwitchConfigParser.RULE_portInherit -> new InheritBuilder(operands).visit(rule);
       case SwitchConfigParser.RULE_portHarmless, SwitchConfigParser.RULE_topHarmless ->
           harmless(rule);
       default -> throw new IllegalStateException("no builder for rule " + rule.getRuleIndex());

@@ -193,8 +193,7 @@ public final class StatementParser implements StatementSource {
     if (context == Context.OTHER) {
       return false;
     }
-    Expander.Expansion expansion = expander.expand(context, Expander.clean(text));
-    return !expansion.text().equalsIgnoreCase(expansion.source());
+    return expander.expand(context, Expander.clean(text)).abbreviated();
   }
 
   /**

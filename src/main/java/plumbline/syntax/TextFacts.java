@@ -31,12 +31,7 @@ final class TextFacts {
     this.scan = scan;
     this.source = source;
     this.part = part;
-    this.marks = new ArrayList<>();
-    for (Mark mark : scan.marks()) {
-      if (mark.line() >= part.first() && mark.line() < part.end()) {
-        marks.add(mark);
-      }
-    }
+    this.marks = List.copyOf(scan.marks(part.first(), part.end()));
     this.flat = findFlat();
   }
 

@@ -21,6 +21,17 @@ public final class Secrets {
 
   private static final String WORD = "(?<![\\p{L}\\p{N}])";
 
+  private static final String WORD_ALONE = "(?<![\\p{L}\\p{N}]|[-_.])";
+
+  /** Words that announce a secret also where it is glued to them: {@code key_hunter2}. */
+  private static final String SHORT = "(?:keys?|(?<!by[-_ ])pass|pins?|token|hash)";
+
+  /** What follows such a word in the name of a place or a thing. */
+  private static final String NO_PLACE =
+      "(?!(?:rooms?|desks?|offices?|doors?|gates?|through|thru|by|over|under|along|on|box|cabinets?"
+          + "|cards?|readers?|safe|lockers?|locks?|stores?|panels?|halls?|lobby|points?|pads?|stones?"
+          + "|accounts?|servers?|switch|sw|ap)(?![\\p{L}])|\\s|$)";
+
   /** What announces a secret: long words wherever they stand, short ones as words of their own. */
   private static final Pattern ANNOUNCER =
       Pattern.compile(
@@ -38,6 +49,8 @@ public final class Secrets {
               + "|\\p{L}keys?(?==)"
               + ("|(?:api|auth|ssh|wep|wpa|psk|priv|private|shared|pass|licen[cs]e)keys?" + ALONE)
               + ("|" + WORD + "keys?[0-9]{0,3}" + ALONE)
+              + ("|" + WORD_ALONE + SHORT + "(?=_" + NO_PLACE + ")")
+              + ("|" + WORD + SHORT + "(?=[-_.]" + NO_PLACE + "[^\\s0-9]{0,60}[0-9])")
               + ("|" + WORD + "(?:pins?|passe|md5|hash|token)" + ALONE)
               + ("|" + WORD + "(?<!by[-_ ])pass" + ALONE)
               + "(?!\\s+(?:through|thru|by|over|under|along|on|office|gate|door|desk|room)"
@@ -65,10 +78,17 @@ public final class Secrets {
           "token");
 
   /**
-   * The password of a user in an address, up to the last sign that can end it. Longer words are
-   * masked as a whole, so that the bound only keeps hostile text from taking long.
+   * The password of a user in an address, with a scheme or without, up to the last sign that can
+   * end it. Longer words are masked as a whole, so that the bound only keeps hostile text from
+   * taking long.
    */
-  private static final Pattern IN_ADDRESS = Pattern.compile("(://[^/\\s:@]*:)\\S{1,240}@");
+  private static final Pattern IN_ADDRESS =
+      Pattern.compile(
+          "(://[^/\\s:@]*:"
+              + "|(?<![\\p{L}\\p{N}_.:/+-])(?!(?:mailto|sips?|xmpp|e-?mail|mail|contact):)"
+              + "\\p{L}[\\p{L}\\p{N}_.+-]{0,63}:(?!//)(?=\\S{1,240}@[\\p{L}\\p{N}\\[]))"
+              + "\\S{1,240}@",
+          Pattern.CASE_INSENSITIVE);
 
   /** Shorter words have the form of no hash and no key. */
   private static final int SHORTEST_SECRET = 16;

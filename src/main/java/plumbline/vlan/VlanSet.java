@@ -146,6 +146,22 @@ public final class VlanSet {
     return members.stream();
   }
 
+  /** What to do with a range of members. */
+  @FunctionalInterface
+  public interface RangeAction {
+    /** Takes the members {@code first..last}, both included. */
+    void accept(int first, int last);
+  }
+
+  /** Does it for each longest range of members, in ascending order. */
+  public void forEachRange(RangeAction action) {
+    for (int first = members.nextSetBit(0); first >= 0; ) {
+      int last = members.nextClearBit(first) - 1;
+      action.accept(first, last);
+      first = members.nextSetBit(last + 1);
+    }
+  }
+
   private BitSet copy() {
     return (BitSet) members.clone();
   }
@@ -167,11 +183,8 @@ public final class VlanSet {
       return "none";
     }
     StringJoiner list = new StringJoiner(",");
-    for (int first = members.nextSetBit(0); first >= 0; ) {
-      int last = members.nextClearBit(first) - 1;
-      list.add(first == last ? Integer.toString(first) : first + "-" + last);
-      first = members.nextSetBit(last + 1);
-    }
+    forEachRange(
+        (first, last) -> list.add(first == last ? Integer.toString(first) : first + "-" + last));
     return list.toString();
   }
 }

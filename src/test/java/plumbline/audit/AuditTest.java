@@ -84,6 +84,8 @@ class AuditTest {
   private static final String SHEET =
       """
       interface GigabitEthernet1/0/20
+       switchport access vlan 999
+       shutdown
       !
       interface GigabitEthernet1/0/30
        switchport access vlan 220
@@ -274,7 +276,8 @@ class AuditTest {
   void a_header_that_names_no_clear_port_leaves_open_whether_others_are_absent() {
     String lost = UPLINK.replace("interface GigabitEthernet1/0/1", "interface Tw1/0/1");
     assertThat(audit(HEAD, lost, BUNDLE, MEMBERS, SHEET, END))
-        .containsExactly("unverified port-absent/north-sw1//");
+        .containsExactly(
+            "unverified port-absent/north-sw1//", "unverified spare-port-open/north-sw1//");
   }
 
   @Test
@@ -369,7 +372,8 @@ class AuditTest {
                 RuleCaseRun.design(DESIGN),
                 List.of(),
                 List.of(new AuditInput.MissingConfig(gone)),
-                List.of(new AuditInput.UnreadConfig("x/b.cfg", Optional.empty(), "binary"))),
+                List.of(new AuditInput.UnreadConfig("x/b.cfg", Optional.empty(), "binary")),
+                RuleCaseRun.AT),
             List.of(
                 new Failing(),
                 RuleCatalogue.named("config-missing").orElseThrow(),

@@ -68,7 +68,7 @@ class CoverageTest {
                     switches:
                       sw1:
                         stack: [1, 2]
-                        spanning-tree: {mode: rapid-pvst}
+                        spanning-tree: {mode: rapid-pvst, root-of: [office], second-for: [voice]}
                         ports: {Gi1/0/1-8: desk, Gi1/0/9: spare}
                       sw2: {management: {vlan: office}, ports: {Gi1/0/1: desk}}
                     links:
@@ -77,19 +77,14 @@ class CoverageTest {
                     max-age-days: 8
                     """))
         .containsExactly(
-            "bpdu-guard 9 port",
             "bundle 4 port",
-            "fast-start: false 4 port",
-            "gateways 1 gateway",
             "links.ends against each other 1 link",
             "links.members in their bundle 1 cable",
-            "max-age-days 2 switch",
-            "spare 1 port",
             "switches.management 1 switch",
-            "switches.spanning-tree 1 switch",
+            "switches.spanning-tree.root-of 1 switch",
+            "switches.spanning-tree.second-for 1 switch",
             "switches.stack 1 switch",
-            "vlans.gateway 1 VLAN",
-            "vlans.name 1 VLAN",
+            "vlans.gateway: required 1 VLAN",
             "voice 9 port");
   }
 
@@ -146,9 +141,33 @@ class CoverageTest {
     Set<String> asked =
         RuleCatalogue.ALL.stream()
             .flatMap(rule -> rule.info().keys().stream())
-            .filter(key -> !key.equals("harmless") && !key.startsWith("vlans."))
+            .filter(CoverageTest::isOfRoles)
             .collect(Collectors.toSet());
     assertThat(named).isEqualTo(asked);
+  }
+
+  private static boolean isOfRoles(String asked) {
+    return RoleKeys.ALL.stream()
+        .map(RoleKey::name)
+        .anyMatch(key -> asked.equals(key) || asked.startsWith(key + ": "));
+  }
+
+  @Test
+  void of_gateways_only_what_needs_more_than_one_config_stays_unchecked() {
+    assertThat(
+            gaps(
+                """
+                format: plumbline-design/1
+                vlans:
+                  office: {id: 250, gateway: required, filter: true, name: OFFICE}
+                  stage: {id: 240, gateway: forbidden}
+                switches: {sw1: {ports: {Gi1/0/9: spare}}}
+                gateways:
+                  sw1: {office: {address: 192.0.2.1, active: true}}
+                  edge-router: {at: [sw1 Gi1/0/47], vlans: [office]}
+                """))
+        .containsExactly(
+            "gateways.active 1 VLAN", "gateways.at 1 gateway", "vlans.gateway: required 1 VLAN");
   }
 
   @Test
@@ -163,7 +182,10 @@ class CoverageTest {
     assertThat(Coverage.gaps(design, design.switches().keySet(), List.of()))
         .extracting(NotChecked::key)
         .containsAll(used)
-        .contains("harmless", "vlans.unused", "vlans.one-domain", "services", "hosts.pairs");
+        .contains("harmless", "vlans.unused", "vlans.one-domain", "services", "hosts.pairs")
+        .contains(
+            "vlans.gateway: required", "vlans.gateway: forbidden", "vlans.filter", "vlans.name")
+        .contains("gateways", "spare");
   }
 
   /** Of each rule's own cases one at least must change when the key is taken from its roles. */

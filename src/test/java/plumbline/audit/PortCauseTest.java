@@ -264,7 +264,7 @@ class PortCauseTest {
   }
 
   @Test
-  void a_default_that_differs_between_families_is_one_finding() {
+  void a_default_that_differs_between_families_is_one_finding_of_each_rule() {
     String design = DESIGN.replace("Gi1/0/1: ROLE", "E1/1: desk, E1/2: desk");
     String port = " switchport access vlan 250\n spanning-tree portfast\n";
     String config =
@@ -274,7 +274,8 @@ class PortCauseTest {
             + port
             + "end\n";
     AuditOutcome outcome = RuleCaseRun.run(design, config);
-    assertThat(ids(outcome)).containsExactly("unverified port-shut/sw1//");
+    assertThat(ids(outcome))
+        .containsExactly("unverified port-shut/sw1//", "unverified spanning-tree-off/sw1//");
     assertThat(outcome.findings().get(0).others()).hasSize(2);
   }
 

@@ -3,6 +3,7 @@ package plumbline.audit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,6 +29,9 @@ import plumbline.syntax.StatementParser;
 
 /** Runs a folder of a design and configs through reader, settings and audit. */
 public final class RuleCaseRun {
+  /** When all these audits are said to be. */
+  public static final Instant AT = Instant.parse("2026-11-25T02:10:00Z");
+
   private static final StatementParser PARSER = new StatementParser();
 
   private RuleCaseRun() {}
@@ -67,14 +71,14 @@ public final class RuleCaseRun {
             .filter(known -> !seen.contains(known))
             .map(AuditInput.MissingConfig::new)
             .toList();
-    return Audit.run(new AuditInput(design, configs, missing, unread));
+    return Audit.run(new AuditInput(design, configs, missing, unread, AT));
   }
 
   /** Audits one text against a design; only its switches are in scope. */
   public static AuditOutcome run(String design, String config) {
     Design read = design(design);
     return Audit.run(
-        new AuditInput(read, settings(read, "north-sw1.cfg", config), List.of(), List.of()));
+        new AuditInput(read, settings(read, "north-sw1.cfg", config), List.of(), List.of(), AT));
   }
 
   /** Whether a file of a case is a config. */

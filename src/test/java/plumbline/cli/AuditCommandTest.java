@@ -249,6 +249,10 @@ class AuditCommandTest {
         "--fail-on|weakes|did you mean \"weakens\"?",
         "--as-of|25.11.2026|is no date",
         "--as-of|2026-02-30|is no date",
+        "--as-of|1969-12-31|out of range; expected a year from 1970 to 9999",
+        "--as-of|+999999999-12-31|out of range; expected a year from 1970 to 9999",
+        "--as-of|-0001-01-01|out of range; expected a year from 1970 to 9999",
+        "--as-of|+10000-01-01T00:00:00Z|out of range; expected a year from 1970 to 9999",
         "--report|x.pdf|expected \".json\"",
         "--colour|pink|expected always, never or auto"
       })
@@ -258,6 +262,13 @@ class AuditCommandTest {
     assertThat(run.out()).isEmpty();
     assertThat(run.err()).contains(option, words);
     assertThat(run.err().lines()).hasSize(2);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1970-01-01,1970-01-01 00:00 UTC", "9999-12-31T23:59:59Z,9999-12-31 23:59 UTC"})
+  void the_first_and_the_last_day_that_a_report_can_write_are_taken(String day, String words) {
+    assertThat(Run.of("audit", design, clean, "--as-of", day).out().replaceAll("\\s+", " "))
+        .contains("as of " + words);
   }
 
   @Test

@@ -110,6 +110,31 @@ class MainTest {
   }
 
   @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "audit||x",
+        "audit|x|",
+        "settings|",
+        "settings|x|--design=",
+        "settings|x|--at|",
+        "audit|x|y|--report|",
+        "audit|x|y|--only=",
+        "demo|",
+        "settings|--|"
+      })
+  void an_empty_argument_is_wrong_usage(String line) {
+    Run run = Run.of(line.split("\\|", -1));
+    assertThat(run.status()).isEqualTo(64);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err())
+        .isEqualTo(
+            """
+            plumbline: an argument is empty; expected a value, or no argument at all
+            plumbline: see plumbline --help
+            """);
+  }
+
+  @ParameterizedTest
   @CsvSource({
     "audit, --failon=breaks, --failon, --fail-on",
     "audit, --color, --color, --colour",

@@ -53,6 +53,59 @@ class MisplacedFilesTest {
   }
 
   @Test
+  void a_report_in_the_folder_of_the_design_is_left_out_and_can_be_replaced() throws IOException {
+    Path home = Files.createDirectory(folder.resolve("home"));
+    Files.move(Path.of(design), home.resolve("design.yaml"));
+    String report = home + "/report.json";
+    String settings = home + "/settings.json";
+    assertThat(Run.of("audit", home.toString(), clean, "--report", report).status()).isZero();
+    assertThat(Run.of("settings", clean, "--report", settings).status()).isZero();
+    Run again = Run.of("audit", home.toString(), clean, "--report", report);
+    assertThat(again.err()).isEmpty();
+    assertThat(again.status()).isZero();
+    assertThat(again.out().replaceAll("\\s+", " "))
+        .contains("Design: " + home + "/design.yaml ")
+        .contains(report + ": left out, for it is a report of plumbline and no design")
+        .contains(settings + ": left out, for it is a report of plumbline and no design");
+    assertThat(Run.of("settings", clean + "/north-sw1.cfg", "--design", home.toString()).err())
+        .isEqualTo(
+            report
+                + ": left out, for it is a report of plumbline and no design\n"
+                + settings
+                + ": left out, for it is a report of plumbline and no design\n");
+  }
+
+  @Test
+  void a_report_beside_design_and_configs_in_one_folder_is_named_once() throws IOException {
+    Files.move(Path.of(design), Path.of(clean + "/design.yaml"));
+    String report = clean + "/report.json";
+    Run.of("audit", clean, clean, "--report", report);
+    Run again = Run.of("audit", clean, clean);
+    assertThat(again.status()).isZero();
+    assertThat(again.out().split(": left out", -1)).hasSize(2);
+  }
+
+  @Test
+  void another_file_in_the_folder_of_the_design_is_still_an_error() throws IOException {
+    Path home = Files.createDirectory(folder.resolve("home"));
+    Files.move(Path.of(design), home.resolve("design.yaml"));
+    Files.writeString(home.resolve("other.json"), "{\"rows\": []}\n");
+    Run run = Run.of("audit", home.toString(), clean);
+    assertThat(run.status()).isEqualTo(64);
+    assertThat(run.err()).contains(home + "/other.json:1:");
+  }
+
+  @Test
+  void a_folder_of_reports_alone_holds_no_design() throws IOException {
+    Path home = Files.createDirectory(folder.resolve("home"));
+    Run.of("audit", design, clean, "--report", home + "/report.json");
+    Run run = Run.of("audit", home.toString(), clean);
+    assertThat(run.status()).isEqualTo(64);
+    assertThat(run.err()).isEqualTo(home + ": the folder holds reports, and no design\n");
+    assertThat(Run.of("audit", home + "/report.json", clean).status()).isEqualTo(64);
+  }
+
+  @Test
   void a_report_that_is_given_itself_is_no_config() throws IOException {
     String report = folder + "/report.json";
     Run.of("audit", design, clean, "--report", report);

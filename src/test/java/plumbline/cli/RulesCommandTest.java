@@ -58,8 +58,8 @@ class RulesCommandTest {
   void the_beginning_of_several_ids_lists_them() {
     assertThat(Run.of("rules", "fast-start").err())
         .startsWith(
-            "plumbline: unknown rule \"fast-start\"; these begin so: \"fast-start-missing\" or"
-                + " \"fast-start-without-effect\"\n");
+            "plumbline: unknown rule \"fast-start\"; these begin so: \"fast-start-missing\","
+                + " \"fast-start-on-switch-link\" or \"fast-start-without-effect\"\n");
   }
 
   @Test

@@ -131,6 +131,13 @@ class SecretsTest {
         NORTH-SW1: {ports: {Gi1/0/1-5: desk, Gi1/0/9: desk}}
       """;
 
+  private static final String HEADLESS =
+      """
+      format: plumbline-design/1
+      vlans: {office: {id: 250}}
+      switches: {NORTH-SW1: {}}
+      """;
+
   @TempDir private Path folder;
 
   private Path design;
@@ -184,13 +191,58 @@ class SecretsTest {
             "secret zQ7xKey: 1\n",
             "links: {password: zQ7xLinks}\n",
             "hosts: {password: [zQ7xHost]}\n",
-            "services: {password: zQ7xService}\n")) {
+            "services: {password: zQ7xService}\n",
+            "roles: {password: {mode: zQ7xMode}}\n",
+            "roles: {password: {access: zQ7xVlan, tagged: [zQ7xTagged]}}\n",
+            "roles: {password: {zQ7xKey: 1, like: zQ7xRole}}\n",
+            "hosts: {secret: {ports: {zQ7xNic: {to: NORTH-SW1 zQ7xPort, role: zQ7xRole}}}}\n",
+            "hosts:\n  community:\n    zQ7xA: 1\n    zQ7xA: zQ7xTwice\n",
+            "services: {api-key: {members: [zQ7xHost zQ7xVlan], needs: zQ7xNeeds}}\n",
+            "switches: {password: {dialect: zQ7xDialect, ports: {zQ7xRange: zQ7xRole}}}\n")) {
       Path file = Files.writeString(folder.resolve("stray.yaml"), DESIGN + stray);
       Run run = Run.of("audit", file.toString(), folder.toString());
       assertThat(run.status()).as(stray).isEqualTo(64);
       assertThat(run.err()).as(stray).isNotEmpty();
       check(run, stray);
     }
+  }
+
+  @Test
+  void what_stands_under_a_secret_name_is_masked_and_the_words_of_a_design_are_not()
+      throws IOException {
+    String roles =
+        """
+        roles:
+          password: zQ7xRole
+          secret: {mode: zQ7xMode, like: zQ7xLike, zQ7xKey: 1, fast-start: zQ7x}
+        """;
+    Path file = Files.writeString(folder.resolve("stray.yaml"), HEADLESS + roles);
+    assertThat(Run.of("audit", file.toString(), folder.toString()).err().lines())
+        .containsExactly(
+            file + ":5:13: role \"password\" must be a map with keys such as \"like\", found ***",
+            file + ":6:18: \"mode\" must be \"access\", \"trunk\" or \"routed\", found ***",
+            file + ":6:34: unknown role ***; expected \"password\" or \"secret\"",
+            file
+                + ":6:44: unknown key *** in a role; expected \"access\", \"voice\", \"native\","
+                + " \"tagged\", \"may-carry\" or 17 more",
+            file + ":6:68: \"fast-start\" must be true or false, found ***");
+  }
+
+  @Test
+  void site_and_revision_of_a_design_are_masked_in_every_output() throws IOException {
+    Path file =
+        Files.writeString(
+            folder.resolve("named.yaml"),
+            DESIGN + "site: Pier, password zQ7xSite\nrevision: key_zQ7xRevision\n");
+    Path config = Files.writeString(folder.resolve("NORTH-SW1.cfg"), WHOLE_SWITCH + PORT);
+    Path json = folder.resolve("r.json");
+    Run run = Run.of("audit", file.toString(), config.toString(), "--report", json.toString());
+    assertThat(run.out().replaceAll("\\s+", " "))
+        .contains("of Pier, password ***, design key_***,");
+    assertThat(Files.readString(json))
+        .contains("\"site\": \"Pier, password ***\"", "\"revision\": \"key_***\"");
+    check(run, "site and revision");
+    check(Files.readString(json), "site and revision in the json");
   }
 
   @Test

@@ -44,7 +44,12 @@ class AllowedListTest {
     }
     return AllowedList.of(
         new Lines(
-            statements, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
+            statements,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty()),
         Dialect.CAMPUS);
   }
 

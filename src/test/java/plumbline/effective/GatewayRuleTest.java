@@ -10,6 +10,7 @@ import static plumbline.effective.TestSwitch.why;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import plumbline.setting.Evidence;
+import plumbline.setting.Truth;
 import plumbline.statement.PortCommand.Redundancy;
 import plumbline.vlan.VlanId;
 
@@ -148,8 +149,22 @@ class GatewayRuleTest {
   }
 
   @Test
+  void what_it_needs_is_told_one_by_one() {
+    assertThat(svi(ADDRESS + ";shutdown").has(Gateway.Need.Kind.OPEN)).isEqualTo(Truth.NO);
+    assertThat(svi(ADDRESS + ";shutdown").has(Gateway.Need.Kind.ADDRESS)).isEqualTo(Truth.YES);
+    assertThat(svi(ADDRESS).has(Gateway.Need.Kind.PARENT)).isEqualTo(Truth.YES);
+    assertThat(svi(ADDRESS).need(Gateway.Need.Kind.PARENT)).isEmpty();
+  }
+
+  @Test
   void a_packet_filter_is_seen() {
     assertThat(show(svi(ADDRESS + ";ip access-group VOICE-IN in").filtered())).isEqualTo("true");
     assertThat(show(svi(ADDRESS).filtered())).isEqualTo("false");
+    assertThat(show(svi(ADDRESS + ";ip access-group A in;no ip access-group B out").filtered()))
+        .isEqualTo("true");
+    assertThat(show(svi(ADDRESS + ";no ip access-group A in;ip access-group B out").filtered()))
+        .isEqualTo("true");
+    assertThat(show(svi(ADDRESS + ";ip access-group A out;no ip access-group A out").filtered()))
+        .isEqualTo("false");
   }
 }

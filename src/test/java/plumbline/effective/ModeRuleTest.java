@@ -111,6 +111,15 @@ class ModeRuleTest {
   }
 
   @Test
+  void a_negotiated_port_asks_for_a_trunk_or_answers_only() {
+    assertThat(show(port("switchport mode dynamic desirable"), Keys.ASKS_FOR_TRUNK))
+        .isEqualTo("true");
+    assertThat(show(port("switchport mode dynamic auto"), Keys.ASKS_FOR_TRUNK)).isEqualTo("false");
+    assertThat(show(port("switchport mode trunk"), Keys.ASKS_FOR_TRUNK)).isEqualTo("-");
+    assertThat(port("switchport access vlan 10").get(Keys.ASKS_FOR_TRUNK).isDecided()).isFalse();
+  }
+
+  @Test
   void a_dynamic_port_stays_negotiated() {
     assertThat(show(port("switchport mode dynamic desirable"), Keys.MODE)).isEqualTo("negotiated");
     assertThat(show(port("switchport mode dynamic auto"), Keys.MODE)).isEqualTo("negotiated");

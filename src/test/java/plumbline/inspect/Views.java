@@ -158,10 +158,11 @@ final class Views {
                 Setting.absent(STANDARD),
                 Setting.absent(STANDARD),
                 new TreeMap<>(),
-                Optional.empty())),
+                Optional.empty(),
+                List.of())),
         Setting.known(true, line(6, "ip routing")),
         List.of(),
-        2,
+        List.of(new UnknownLine(9, "frobnicate"), new UnknownLine(12, "ipx")),
         40,
         214);
   }
@@ -189,7 +190,8 @@ final class Views {
                 Setting.known(110, line(153, "vrrp 210 priority 110")),
                 Setting.known(true, STANDARD),
                 false)),
-        Setting.known(true, STANDARD));
+        Setting.known(true, STANDARD),
+        List.of());
   }
 
   private static PortSettings trunk() {
@@ -243,6 +245,17 @@ final class Views {
         all,
         true,
         List.of());
+  }
+
+  /** A switch with one port of this description. */
+  static SwitchView described(String words) {
+    PortSettings one = access();
+    Map<Key<?>, Setting<?>> all = new HashMap<>(one.settings());
+    all.put(Keys.DESCRIPTION, Setting.known(words, line(50, "description " + words)));
+    PortSettings port =
+        new PortSettings(
+            one.name(), one.fullName(), one.header(), all, one.hasSwitchingLine(), one.unknown());
+    return new SwitchView("NORTH-SW1", settings(), List.of(port), Map.of(), false);
   }
 
   private static PortSettings doubtful() {

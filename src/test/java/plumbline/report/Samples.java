@@ -179,7 +179,8 @@ final class Samples {
         one.notInScope(),
         notChecked,
         one.skipped(),
-        one.ruleFailures());
+        one.ruleFailures(),
+        one.narrowed());
   }
 
   private static Result result(
@@ -206,7 +207,46 @@ final class Samples {
             new Result.NotChecked("bundle", 9, "port"),
             new Result.NotChecked("services", 1, "service")),
         List.of("configs/last.json: left out, for it is a report of plumbline and no config"),
-        failures);
+        failures,
+        Result.Narrowed.NOT);
+  }
+
+  /** The same result with one finding instead of its own. */
+  static Result with(Result one, Finding finding) {
+    return new Result(
+        one.at(),
+        one.site(),
+        one.revision(),
+        one.design(),
+        one.configs(),
+        one.silentRules(),
+        one.verdict(),
+        List.of(finding),
+        one.checks(),
+        one.notAudited(),
+        one.notInScope(),
+        one.notChecked(),
+        one.skipped(),
+        one.ruleFailures(),
+        one.narrowed());
+  }
+
+  /** Statements that the grammar does not know. */
+  static Finding unknown(String found) {
+    Finding one = findings().get(0);
+    return new Finding(
+        one.rule(),
+        one.severity(),
+        one.place(),
+        one.portOrder(),
+        one.others(),
+        one.vlans(),
+        one.subject(),
+        one.designed(),
+        found,
+        one.consequence(),
+        one.evidence(),
+        one.design());
   }
 
   static Result.ConfigFile config(String file, String name, String dialect) {

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import plumbline.finding.Finding;
 import plumbline.golden.GoldenFile;
 import plumbline.result.Result;
 import plumbline.text.Display;
@@ -122,5 +125,25 @@ class TextReportTest {
     assertThat(report)
         .contains("configs/north-sw2.cfg:61: switchport mode access", "design.yaml:17");
     assertThat(Samples.findings()).allMatch(finding -> report.contains(finding.rule()));
+  }
+
+  @Test
+  void of_many_lines_in_one_finding_the_text_names_a_dozen_and_counts_the_others() {
+    String lines =
+        IntStream.rangeClosed(1, 40)
+            .mapToObj(number -> "line " + number + " \"frobnicate\"")
+            .collect(Collectors.joining(", "));
+    Finding many = Samples.unknown(lines);
+    Result result = Samples.with(Samples.drift(), many);
+    String text = TextReport.of(result, false).replaceAll("\\n  \\|? +", " ");
+    assertThat(text)
+        .contains("line 12 \"frobnicate\" and 28 more")
+        .doesNotContain("line 13 \"frobnicate\"");
+    assertThat(JsonReport.of(result, "0")).contains("line 40 \\\"frobnicate");
+    String dozen = lines.substring(0, lines.indexOf(", line 13"));
+    assertThat(
+            TextReport.of(Samples.with(Samples.drift(), Samples.unknown(dozen)), false)
+                .replaceAll("\\n  \\|? +", " "))
+        .contains(dozen);
   }
 }

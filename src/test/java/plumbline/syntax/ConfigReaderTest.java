@@ -1180,15 +1180,46 @@ class ConfigReaderTest {
             hostname A
             """);
 
-    assertThat(campus.times())
-        .hasToString(
-            "Times[changed=Optional[2026-11-03T10:11:12], saved=Optional[2026-11-02T09:08:07],"
-                + " taken=Optional.empty]");
-    assertThat(dataCentre.times())
-        .hasToString(
-            "Times[changed=Optional[2026-11-02T10:11:12], saved=Optional.empty,"
-                + " taken=Optional[2026-11-03T10:11:12]]");
-    assertThat(unreadable.times()).isEqualTo(SwitchText.Times.NONE);
+    assertThat(shown(campus.times().changed()))
+        .isEqualTo(
+            "1 ! Last configuration change at 10:11:12 UTC Tue Nov 3 2026 =>"
+                + " 2026-11-03T10:11:12 UTC");
+    assertThat(shown(campus.times().saved()))
+        .isEqualTo(
+            "2 ! NVRAM config last updated at 09:08:07 CET Mon Nov 2 2026 =>"
+                + " 2026-11-02T09:08:07 CET");
+    assertThat(campus.times().taken()).isEmpty();
+    assertThat(shown(dataCentre.times().changed()))
+        .isEqualTo(
+            "2 ! Running configuration last done at: Mon Nov 2 10:11:12 2026 =>"
+                + " 2026-11-02T10:11:12 ");
+    assertThat(dataCentre.times().saved()).isEmpty();
+    assertThat(shown(dataCentre.times().taken()))
+        .isEqualTo("3 ! Time: Tue Nov 3 10:11:12 2026 => 2026-11-03T10:11:12 ");
+    assertThat(shown(unreadable.times().changed()))
+        .isEqualTo("1 ! Last configuration change at => unreadable ");
+    assertThat(shown(unreadable.times().saved()))
+        .isEqualTo("2 ! NVRAM config last updated at => unreadable ");
+    assertThat(shown(unreadable.times().taken())).isEqualTo("3 ! Time: => unreadable ");
+    SwitchText unset =
+        one("! Last configuration change at *00:11:12 UTC Mon Mar 1 1993\nhostname A\n");
+    assertThat(shown(unset.times().changed()))
+        .as("a star stands before a clock that was never set")
+        .isEqualTo("1 ! Last configuration change at => unreadable ");
+  }
+
+  private static String shown(java.util.Optional<SwitchText.Stamp> stamp) {
+    return stamp
+        .map(
+            one ->
+                one.line().line()
+                    + " "
+                    + one.line().text()
+                    + " => "
+                    + one.time().map(Object::toString).orElse("unreadable")
+                    + " "
+                    + one.zone())
+        .orElse("none");
   }
 
   @Test

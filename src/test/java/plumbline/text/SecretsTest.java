@@ -40,6 +40,35 @@ class SecretsTest {
   }
 
   @Test
+  void a_secret_glued_to_a_short_word_is_masked() {
+    masks("key_hunter", "key_***");
+    masks("KEY_Hunter2 desk", "KEY_***");
+    masks("pass_hunter", "pass_***");
+    masks("pass-hunter2", "pass-***");
+    masks("key.hunter2", "key.***");
+    masks("desk_key_hunter2", "desk_key_***");
+    masks("pwd-hunter", "pwd-***");
+    masks("pwd_hunter", "pwd_***");
+    masks("pin-4711", "pin-***");
+  }
+
+  @Test
+  void the_password_of_a_user_at_a_host_is_masked_without_a_scheme_too() {
+    masks("backup boat:hunter2@192.0.2.1 daily", "backup boat:***@192.0.2.1 daily");
+    masks("boat:hun/t@er2@files.example", "boat:***@files.example");
+    masks("(boat:hunter2@[2001:db8::1])", "(boat:***@[2001:db8::1])");
+    for (String text :
+        List.of(
+            "mailto:quay@boats.example",
+            "sip:100@boats.example",
+            "E-Mail:quay@boats.example",
+            "desk 4: quay@boats.example",
+            "quay@boats.example:22")) {
+      masks(text, text);
+    }
+  }
+
+  @Test
   void no_way_to_write_an_announcement_shows_the_secret() {
     for (String before :
         List.of(
@@ -109,10 +138,16 @@ class SecretsTest {
             "secret\u2028",
             "key1 ",
             "mykey=",
-            "login/key/")) {
+            "login/key/",
+            "key_",
+            "pass_",
+            "pass-",
+            "token.",
+            "boat:")) {
       for (String after : List.of("", "@boat.example", " tail")) {
         String text = "desk " + before + "Hunter2x" + after;
-        if (!before.contains("://") || after.startsWith("@")) {
+        boolean address = before.contains("://") || before.equals("boat:");
+        if (!address || after.startsWith("@")) {
           String masked = Secrets.mask(text);
           assertThat(masked).as(text).startsWith("desk ").contains("***");
           assertThat(masked).as(text).doesNotContain("Hunter2x").doesNotContain("tail");
@@ -142,6 +177,12 @@ class SecretsTest {
             "impasse 2",
             "KEY-ROOM east",
             "EAST_KEY_ROOM 2",
+            "KEY_ROOM_2",
+            "key-room-2",
+            "pass_through 2",
+            "by-pass-2",
+            "key-deck",
+            "PIN-board",
             "secretary desk 2",
             "Secretariat 4",
             "tokenring room",

@@ -1,0 +1,220 @@
+package plumbline.fabric;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import plumbline.design.DesignSwitch;
+import plumbline.design.Wanted;
+import plumbline.effective.SpanningTree;
+import plumbline.effective.SpanningTree.Priority.Asked;
+import plumbline.effective.SwitchSettings;
+import plumbline.setting.Effect;
+import plumbline.setting.Keys;
+import plumbline.setting.Setting;
+import plumbline.setting.Truth;
+import plumbline.vlan.VlanId;
+
+/**
+ * Finds the parts of a spanning tree and settles each of them, or says why it cannot be told: a
+ * switch whose config was not read or whose mode is open, switches of different families, a link of
+ * which the text does not tell whether the tree runs over it.
+ */
+final class TreeSurvey {
+  private final Fabric fabric;
+  private final TreeScope scope;
+  private final Failure failure;
+  private final Map<String, String> partOf = new LinkedHashMap<>();
+  private final Map<Integer, FabricLink> joining = new LinkedHashMap<>();
+  private final Map<String, String> doubts = new LinkedHashMap<>();
+
+  private TreeSurvey(Fabric fabric, TreeScope scope, Failure failure) {
+    this.fabric = fabric;
+    this.scope = scope;
+    this.failure = failure;
+  }
+
+  /** The parts of a tree while something fails, in design order. */
+  static List<TreePart> of(Fabric fabric, TreeScope scope, Failure failure) {
+    TreeSurvey survey = new TreeSurvey(fabric, scope, failure);
+    survey.walk();
+    return survey.parts();
+  }
+
+  private void walk() {
+    for (DesignSwitch one : fabric.design().switches().values()) {
+      if (!isDown(one.name())) {
+        partOf.put(one.name(), one.name());
+        whyOpen(one.name()).ifPresent(why -> doubts.putIfAbsent(one.name(), why));
+      }
+    }
+    for (int index = 0; index < fabric.links().size(); index++) {
+      FabricLink link = fabric.links().get(index);
+      boolean stands =
+          link.ends().stream().noneMatch(end -> isDown(end.port().switchName()))
+              && !failure.equals(new Failure.OfLink(index));
+      Truth runs = stands ? runsOver(link).and(survives(index, link)) : Truth.NO;
+      if (runs != Truth.NO) {
+        joining.put(index, link);
+        join(link);
+      }
+      if (runs == Truth.UNKNOWN) {
+        doubts.putIfAbsent(
+            link.first().port().switchName(),
+            "the text does not tell whether the tree runs over the link "
+                + link.first().port().switchName()
+                + " - "
+                + link.second().port().switchName());
+      }
+    }
+  }
+
+  private boolean isDown(String name) {
+    return failure instanceof Failure.OfSwitch down
+        && down.name().equals(name)
+        && down.member().isEmpty();
+  }
+
+  private Truth survives(int index, FabricLink link) {
+    if (failure instanceof Failure.OfCable cut && cut.link() == index) {
+      return link.cables().get(cut.cable()).up() == Truth.NO ? Truth.YES : link.survivesCable();
+    }
+    return failure instanceof Failure.OfSwitch box && box.member().isPresent()
+        ? fabric.survivesBox(link, box)
+        : Truth.YES;
+  }
+
+  private Optional<String> whyOpen(String name) {
+    Optional<SwitchSettings> settings = fabric.settings(name);
+    if (settings.isEmpty()) {
+      return Optional.of("no config of " + name + " was read");
+    }
+    SpanningTree tree = settings.get().tree();
+    if (TreeFamily.of(tree.mode()).isEmpty()) {
+      return Optional.of("the spanning-tree mode of " + name + " is open");
+    }
+    if (tree.isOff(scope.vlan()) != Truth.NO) {
+      return Optional.of(name + " has no spanning tree there, or may have none");
+    }
+    return scope.priority(tree).value().isDecided()
+        ? Optional.empty()
+        : Optional.of("the bridge priority of " + name + " is open");
+  }
+
+  private Optional<TreeFamily> family(LinkEnd end) {
+    return end.device().flatMap(device -> TreeFamily.of(device.tree().mode()));
+  }
+
+  /** Whether the tree runs over a link; the edge between two families is open. */
+  private Truth runsOver(FabricLink link) {
+    Optional<TreeFamily> one = family(link.first());
+    Optional<TreeFamily> other = family(link.second());
+    VlanId vlan = scope.vlan();
+    boolean perVlan = one.equals(Optional.of(TreeFamily.PER_VLAN)) && one.equals(other);
+    Truth runs =
+        perVlan
+            ? crosses(link, vlan)
+            : one.isPresent() && one.equals(other)
+                ? link.isOpen()
+                : link.isOpen().and(Truth.UNKNOWN);
+    boolean filtered =
+        link.ends().stream()
+            .flatMap(end -> end.settings().stream())
+            .map(port -> port.get(Keys.BPDU_FILTER))
+            .anyMatch(setting -> !setting.isDecided() || setting.is(Effect.ON));
+    return filtered ? runs.and(Truth.UNKNOWN) : runs;
+  }
+
+  private static Truth crosses(FabricLink link, VlanId vlan) {
+    if (link.crosses().certain().contains(vlan)) {
+      return Truth.YES;
+    }
+    return link.crosses().possible().contains(vlan) ? Truth.UNKNOWN : Truth.NO;
+  }
+
+  private void join(FabricLink link) {
+    String one = find(link.first().port().switchName());
+    String other = find(link.second().port().switchName());
+    partOf.put(one, other);
+  }
+
+  private String find(String name) {
+    String at = name;
+    while (!partOf.get(at).equals(at)) {
+      partOf.put(at, partOf.get(partOf.get(at)));
+      at = partOf.get(at);
+    }
+    return at;
+  }
+
+  private List<TreePart> parts() {
+    Map<String, List<String>> switches = new LinkedHashMap<>();
+    List.copyOf(partOf.keySet())
+        .forEach(name -> switches.computeIfAbsent(find(name), any -> new ArrayList<>()).add(name));
+    Map<String, List<TreeLink>> links = new LinkedHashMap<>();
+    Map<String, String> why = new LinkedHashMap<>();
+    doubts.forEach((name, reason) -> why.putIfAbsent(find(name), reason));
+    joining.forEach(
+        (index, link) -> {
+          String part = find(link.first().port().switchName());
+          if (!why.containsKey(part)) {
+            links.computeIfAbsent(part, any -> new ArrayList<>()).add(TreeLink.of(index, link));
+          }
+        });
+    List<TreePart> parts = new ArrayList<>();
+    switches.forEach(
+        (part, names) ->
+            parts.add(
+                Optional.ofNullable(why.get(part))
+                    .or(() -> whyRootOpen(names))
+                    .map(reason -> TreePart.open(names, reason))
+                    .orElseGet(
+                        () ->
+                            TreePart.settle(
+                                names,
+                                names.stream().map(this::id).toList(),
+                                links.getOrDefault(part, List.of())))));
+    return parts;
+  }
+
+  /** Whoever asked for the root's place may have got a lower priority if another was low then. */
+  private Optional<String> whyRootOpen(List<String> names) {
+    List<String> low =
+        names.stream()
+            .filter(name -> priority(name).value().filter(this::isLow).isPresent())
+            .toList();
+    return low.size() < 2
+        ? Optional.empty()
+        : low.stream()
+            .filter(name -> asked(name) == Asked.ROOT_PRIMARY)
+            .findFirst()
+            .map(
+                name ->
+                    name
+                        + " asks for the root's place by `root primary`, whose priority hangs on"
+                        + " the others' when it was typed");
+  }
+
+  private boolean isLow(int priority) {
+    return priority <= SpanningTree.ROOT_PRIMARY_PRIORITY;
+  }
+
+  private Setting<Integer> priority(String name) {
+    return scope.priority(fabric.settings(name).orElseThrow().tree()).value();
+  }
+
+  private Asked asked(String name) {
+    return scope.priority(fabric.settings(name).orElseThrow().tree()).asked();
+  }
+
+  private BridgeId id(String name) {
+    OptionalLong address =
+        fabric.design().switches().get(name).tree().bridgeAddress().stream()
+            .map(Wanted::value)
+            .mapToLong(text -> Long.parseLong(text.replace(":", ""), 16))
+            .findFirst();
+    return scope.id(priority(name).value().orElseThrow(), address);
+  }
+}

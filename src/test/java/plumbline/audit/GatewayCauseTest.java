@@ -1,0 +1,332 @@
+package plumbline.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import plumbline.finding.Finding;
+
+/**
+ * Whole audits of gateways: which cause is given where a gateway does not work (sections 4 and 6 of
+ * the product contract; what a VLAN interface needs to come up is common practice, no source).
+ */
+class GatewayCauseTest {
+  private static final String DESIGN =
+      """
+      format: plumbline-design/1
+      vlans:
+        office: {id: 250, gateway: required}
+        lab: {id: 260, gateway: required, filter: true}
+        stage: {id: 240, gateway: forbidden}
+        guest: {id: 270}
+        parked: {id: 999, gateway: forbidden, unused: true}
+      other-vlans: [500]
+      roles:
+        desk: {mode: access, access: office}
+        bench: {mode: access, access: lab}
+      switches:
+        sw1: {ports: {Gi1/0/1: desk, Gi1/0/2: bench}}
+        sw2: {}
+      gateways:
+        sw1: [office, lab]
+        sw2: [office]
+      """;
+  private static final String VLANS = "vlan 240,250,260,270,500,999\n!\n";
+  private static final String ROUTING = "ip routing\n!\n";
+  private static final String DESK =
+      "interface GigabitEthernet1/0/1\n switchport access vlan 250\n switchport mode access\n";
+  private static final String BENCH =
+      "interface GigabitEthernet1/0/2\n switchport access vlan 260\n switchport mode access\n";
+  private static final String OFFICE = "interface Vlan250\n ip address 192.0.2.1 255.255.255.128\n";
+  private static final String LAB =
+      "interface Vlan260\n ip address 192.0.2.129 255.255.255.128\n ip access-group LAB in\n";
+  private static final String END = "!\nline vty 0 4\n login local\n!\nend\n";
+
+  private static AuditOutcome audit(String design, String... parts) {
+    String text = "hostname sw1\n!\nvtp mode transparent\n!\n" + String.join("", parts) + END;
+    AuditOutcome outcome = RuleCaseRun.run(design, text);
+    assertThat(outcome.ruleFailures()).isEmpty();
+    return outcome;
+  }
+
+  private static List<String> ids(AuditOutcome outcome) {
+    return outcome.findings().stream().map(one -> one.severity() + " " + one.id()).toList();
+  }
+
+  private static List<String> ids(String... parts) {
+    return ids(audit(DESIGN, parts));
+  }
+
+  private static Finding only(AuditOutcome outcome, String id) {
+    assertThat(ids(outcome)).containsExactly(id);
+    return outcome.findings().get(0);
+  }
+
+  @Test
+  void gateways_as_designed_give_nothing() {
+    assertThat(ids(VLANS, ROUTING, DESK, BENCH, OFFICE, LAB)).isEmpty();
+  }
+
+  @Test
+  void a_gateway_that_fails_for_want_of_its_vlan_is_a_consequence_of_that() {
+    Finding absent =
+        only(
+            audit(DESIGN, VLANS, "no vlan 250\n", ROUTING, DESK, BENCH, OFFICE, LAB),
+            "breaks vlan-not-created/sw1//");
+    assertThat(absent.consequence())
+        .isEqualTo(
+            "Nothing in office (250) passes through this switch, whatever its ports allow;"
+                + " affected: the desk device and its gateway. Until then the gateway for office"
+                + " (250) does not work.");
+    String suspended = VLANS + "vlan 250\n state suspend\n!\n";
+    assertThat(
+            only(
+                    audit(DESIGN, suspended, ROUTING, DESK, BENCH, OFFICE, LAB),
+                    "breaks vlan-inactive/sw1//")
+                .consequence())
+        .endsWith("Until then the gateway for office (250) does not work.");
+  }
+
+  @Test
+  void a_cause_of_its_own_stands_beside_the_absent_vlan() {
+    assertThat(ids(VLANS, "no vlan 250\n", ROUTING, DESK, BENCH, OFFICE + " shutdown\n", LAB))
+        .containsExactly(
+            "breaks vlan-not-created/sw1//", "breaks gateway-not-working/sw1/Vlan250/office");
+  }
+
+  @Test
+  void a_gateway_that_fails_for_want_of_a_designed_port_is_a_consequence_of_that() {
+    assertThat(
+            only(
+                    audit(DESIGN, VLANS, ROUTING, DESK + " shutdown\n", BENCH, OFFICE, LAB),
+                    "breaks port-shut/sw1/GigabitEthernet1/0/1/desk")
+                .consequence())
+        .isEqualTo(
+            "The desk device has no connection through this port. Until then the gateway for"
+                + " office (250) does not work.");
+    assertThat(
+            only(
+                    audit(DESIGN, VLANS, ROUTING, BENCH, OFFICE, LAB),
+                    "breaks port-absent/sw1/GigabitEthernet1/0/1/desk")
+                .consequence())
+        .endsWith("Until then the gateway for office (250) does not work.");
+    assertThat(ids(VLANS, ROUTING, DESK.replace("vlan 250", "vlan 500"), BENCH, OFFICE, LAB))
+        .containsExactly("breaks access-vlan-differs/sw1/GigabitEthernet1/0/1/desk");
+  }
+
+  @Test
+  void without_autostate_no_port_is_needed() {
+    Finding shut =
+        only(
+            audit(
+                DESIGN,
+                VLANS,
+                ROUTING,
+                DESK + " shutdown\n",
+                BENCH,
+                OFFICE + " no autostate\n",
+                LAB),
+            "breaks port-shut/sw1/GigabitEthernet1/0/1/desk");
+    assertThat(shut.consequence()).doesNotContain("gateway");
+  }
+
+  @Test
+  void where_no_designed_port_carries_the_vlan_the_gateway_speaks() {
+    String design = DESIGN.replace("Gi1/0/1: desk, ", "");
+    Finding found =
+        only(
+            audit(design, VLANS, ROUTING, BENCH, OFFICE, LAB),
+            "breaks gateway-not-working/sw1/Vlan250/office");
+    assertThat(found.found()).isEqualTo("no open port carries office (250)");
+    assertThat(found.consequence())
+        .isEqualTo(
+            "Hosts in office (250) cannot leave their VLAN here; what is left to them is sw2.");
+  }
+
+  @Test
+  void a_silent_rule_does_not_keep_the_gateway_from_being_heard() {
+    String design = DESIGN + "rules: {silent: [vlan-not-created]}\n";
+    assertThat(ids(audit(design, VLANS, "no vlan 250\n", ROUTING, DESK, BENCH, OFFICE, LAB)))
+        .containsExactly("breaks gateway-not-working/sw1/Vlan250/office");
+  }
+
+  @Test
+  void a_switch_that_does_not_route_is_one_finding_for_all_its_gateways() {
+    Finding found =
+        only(
+            audit(DESIGN, VLANS, "no ip routing\n!\n", DESK, BENCH, OFFICE, LAB),
+            "breaks gateway-not-working/sw1//");
+    assertThat(found.vlans()).hasToString("250,260");
+  }
+
+  @Test
+  void an_unknown_vlan_list_is_no_word_about_gateways() {
+    String text = "hostname sw1\n!\nvtp mode server\n!\n";
+    AuditOutcome outcome =
+        RuleCaseRun.run(DESIGN, text + String.join("", ROUTING, DESK, BENCH, OFFICE, LAB, END));
+    assertThat(ids(outcome)).containsExactly("unverified vlan-database-unknown/sw1//");
+    assertThat(outcome.checks())
+        .filteredOn(count -> count.rule().equals("gateway-not-working"))
+        .allMatch(count -> count.conforms() == 0 && count.undecided() == 2);
+  }
+
+  @Test
+  void in_a_script_nothing_is_told_and_nothing_conforms() {
+    AuditOutcome outcome =
+        RuleCaseRun.run(
+            DESIGN,
+            "configure terminal\nhostname sw1\ninterface vlan 250\nip address 192.0.2.1 255.255.255.128\nexit\n");
+    assertThat(ids(outcome))
+        .contains("unverified gateway-not-working/sw1//")
+        .noneMatch(id -> id.startsWith("breaks gateway"));
+  }
+
+  @Test
+  void in_a_cut_text_an_absent_interface_is_left_to_the_cut() {
+    AuditOutcome outcome =
+        RuleCaseRun.run(
+            DESIGN,
+            "hostname sw1\n!\nvtp mode transparent\n!\n"
+                + String.join("", VLANS, ROUTING, DESK, "!\n", BENCH, "!\n")
+                + "interface Gig");
+    assertThat(ids(outcome)).containsExactly("unverified config-truncated/sw1//");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "ip address 192.0.2.1 255.255.255.128, ",
+    "ip address 192.0.2.2 255.255.255.128; standby 1 ip 192.0.2.1, ",
+    "ip address 192.0.2.2 255.255.255.128; vrrp 1 ip 192.0.2.1, ",
+    "ip address 192.0.2.2 255.255.255.128; ip address 192.0.2.1 255.255.255.128 secondary, ",
+    "ip address 192.0.2.2 255.255.255.128, address 192.0.2.2 255.255.255.128",
+    "ip address 192.0.2.11 255.255.255.128, address 192.0.2.11 255.255.255.128",
+    "ip address 192.0.2.2 255.255.255.128; standby 1 ip 192.0.2.3,"
+        + " address 192.0.2.2 255.255.255.128 and 192.0.2.3 (virtual)",
+    "no ip address, Vlan250 has no address",
+  })
+  void the_designed_address_may_be_its_own_or_a_virtual_one(String lines, String found) {
+    String design =
+        DESIGN.replace("sw1: [office, lab]", "sw1: {office: {address: 192.0.2.1}, lab: {}}");
+    String office = "interface Vlan250\n " + lines.replace("; ", "\n ") + "\n";
+    AuditOutcome outcome = audit(design, VLANS, ROUTING, DESK, BENCH, office, LAB);
+    if (found == null) {
+      assertThat(ids(outcome)).isEmpty();
+    } else {
+      assertThat(only(outcome, "breaks gateway-not-working/sw1/Vlan250/office").found())
+          .isEqualTo(found);
+    }
+  }
+
+  @Test
+  void a_sub_interface_with_the_tag_is_a_gateway_too() {
+    String design =
+        DESIGN.replace("Gi1/0/1: desk, ", "").replace("gateway: required}", "gateway: required}");
+    String tagged =
+        "interface GigabitEthernet1/0/9\n no switchport\n!\ninterface GigabitEthernet1/0/9.250\n"
+            + " encapsulation dot1Q 250\n ip address 192.0.2.1 255.255.255.128\n";
+    assertThat(ids(audit(design, VLANS, ROUTING, BENCH, tagged, LAB))).isEmpty();
+    String shut = tagged.replace(" no switchport\n", " no switchport\n shutdown\n");
+    assertThat(
+            only(
+                    audit(design, VLANS, ROUTING, BENCH, shut, LAB),
+                    "breaks gateway-not-working/sw1/GigabitEthernet1/0/9.250/office")
+                .found())
+        .isEqualTo("GigabitEthernet1/0/9 is shut");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'', 240, '', breaks gateway-forbidden/sw1/Vlan240/stage",
+    "'', 240, ' shutdown', untidy gateway-forbidden/sw1/Vlan240/stage",
+    "'', 999, '', weakens gateway-forbidden/sw1/Vlan999/parked",
+    "'', 270, '', weakens gateway-undeclared/sw1/Vlan270/guest",
+    "'', 270, ' shutdown', ",
+    "'', 500, '', ",
+    "'', 300, '', ",
+    "management: {vlan: stage}, 240, '', ",
+    "management: {vlan: guest}, 270, '', ",
+  })
+  void an_address_elsewhere_is_a_gateway_unless_it_is_for_management(
+      String key, int vlan, String line, String id) {
+    String keys = key.isEmpty() ? "" : key + ", ";
+    String design =
+        DESIGN
+            .replace("sw1: {ports: {", "sw1: {" + keys + "ports: {Gi1/0/3: stage, ")
+            .replace("roles:\n", "roles:\n  stage: {mode: access, access: stage}\n");
+    String stage =
+        "interface GigabitEthernet1/0/3\n switchport access vlan 240\n switchport mode access\n";
+    String other =
+        "interface Vlan" + vlan + "\n ip address 198.51.100.1 255.255.255.0\n" + line + "\n";
+    List<String> found = ids(audit(design, VLANS, ROUTING, DESK, BENCH, stage, OFFICE, LAB, other));
+    if (id == null) {
+      assertThat(found).isEmpty();
+    } else {
+      assertThat(found).containsExactly(id);
+    }
+  }
+
+  @Test
+  void an_address_on_a_switch_that_does_not_route_is_a_hosts() {
+    String design =
+        DESIGN
+            .replace("  sw1: [office, lab]\n", "  sw2: [office, lab]\n")
+            .replace("  sw2: [office]\n", "");
+    String stage = "interface Vlan240\n ip address 198.51.100.1 255.255.255.0\n";
+    String guest = "interface Vlan270\n ip address 203.0.113.1 255.255.255.0\n";
+    assertThat(ids(audit(design, VLANS, "no ip routing\n!\n", DESK, BENCH, stage, guest)))
+        .isEmpty();
+  }
+
+  @Test
+  void a_design_without_gateways_does_not_say_where_they_are() {
+    String design =
+        DESIGN
+            .replaceFirst("(?s)gateways:.*", "")
+            .replace("gateway: required", "gateway: optional");
+    assertThat(ids(audit(design, VLANS, ROUTING, DESK, BENCH, OFFICE, LAB))).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "ip access-group LAB in, true",
+    "ip access-group LAB out, true",
+    "ip access-group LAB in; no ip access-group OLD out, true",
+    "ip access-group LAB in; no ip access-group LAB in, false",
+    "no ip access-group LAB in, false",
+  })
+  void a_filter_in_either_direction_is_one(String lines, boolean filtered) {
+    String lab = LAB.replace(" ip access-group LAB in\n", " " + lines.replace("; ", "\n ") + "\n");
+    List<String> found = ids(VLANS, ROUTING, DESK, BENCH, OFFICE, lab);
+    if (filtered) {
+      assertThat(found).isEmpty();
+    } else {
+      assertThat(found).containsExactly("weakens gateway-filter-missing/sw1/Vlan260/lab");
+    }
+  }
+
+  @Test
+  void what_does_not_route_needs_no_filter() {
+    String lab = LAB.replace(" ip access-group LAB in\n", " shutdown\n");
+    assertThat(ids(VLANS, ROUTING, DESK, BENCH, OFFICE, lab))
+        .containsExactly("breaks gateway-not-working/sw1/Vlan260/lab");
+  }
+
+  @Test
+  void a_data_centre_text_routes_without_a_line() {
+    String text =
+        "!Command: show running-config\n!Time: Tue Nov 24 22:14:07 2026\n\nversion 9.3(8)\n"
+            + "hostname sw1\n\nfeature interface-vlan\n\nvlan 1,250\n\ninterface Vlan250\n"
+            + "  %s\n  ip address 192.0.2.1/25\n\ninterface Ethernet1/1\n"
+            + "  switchport access vlan 250\n  no shutdown\n\nline vty\n";
+    String design =
+        DESIGN
+            .replace("Gi1/0/1: desk, Gi1/0/2: bench", "Eth1/1: desk")
+            .replace("sw1: [office, lab]", "sw1: [office]")
+            .replace("sw2: [office]", "sw2: [office, lab]");
+    assertThat(ids(RuleCaseRun.run(design, text.formatted("no shutdown")))).isEmpty();
+    assertThat(ids(RuleCaseRun.run(design, text.formatted("shutdown"))))
+        .containsExactly("breaks gateway-not-working/sw1/Vlan250/office");
+  }
+}
