@@ -19,6 +19,16 @@ public record Link(
     members = List.copyOf(members);
   }
 
+  /** The cables' ends on the side where this port is the bundle or a member; none elsewhere. */
+  public List<DesignPort> membersBeside(DesignPort port) {
+    List<DesignPort> here = members.stream().map(Member::first).toList();
+    if (first.equals(port) || here.contains(port)) {
+      return here;
+    }
+    List<DesignPort> there = members.stream().flatMap(one -> one.second().stream()).toList();
+    return second.filter(port::equals).isPresent() || there.contains(port) ? there : List.of();
+  }
+
   /**
    * One cable of a bundle.
    *

@@ -172,10 +172,12 @@ record AllowedList(
       note(line);
     }
 
+    /** Lines before it no longer matter: this one alone leaves the list open. */
     private void open(String why, Statement statement) {
       certain = VlanSet.NONE;
       possible = VlanSet.ALL;
       doubt = Optional.of(why);
+      evidence.clear();
       note(statement.evidence());
     }
 

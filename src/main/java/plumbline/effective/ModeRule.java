@@ -232,6 +232,15 @@ final class ModeRule {
     if (mode.is(PortMode.ROUTED) || mode.is(PortMode.ACCESS)) {
       return mode.map(closed -> false);
     }
+    if (mode.is(PortMode.OTHER)) {
+      Setting<Boolean> open =
+          new Setting.Unknown<>(
+              "what a port in this mode negotiates is not modelled", mode.evidence());
+      LastWord<PortCommand.Nonegotiate> closing =
+          lines.last(Matter.NEGOTIATE, PortCommand.Nonegotiate.class);
+      return closing.decide(
+          line -> line.sets() ? line.known(false) : line.backTo(open), () -> open);
+    }
     boolean negotiates = globals.dialect().defaults().negotiates();
     Setting<Boolean> silent =
         mode.is(PortMode.NEGOTIATED)

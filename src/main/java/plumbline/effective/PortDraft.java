@@ -89,7 +89,7 @@ final class PortDraft {
 
   private static Optional<UnknownLine> unknown(Statement statement) {
     return statement.command() instanceof Command.Unknown unknown
-        ? Optional.of(new UnknownLine(statement.line(), unknown.firstWord(), unknown.text()))
+        ? Optional.of(new UnknownLine(statement.line(), unknown.firstWord()))
         : Optional.empty();
   }
 }

@@ -43,19 +43,40 @@ final class Gaps {
   static List<Finding> findings(List<Spoken> said) {
     List<Finding> findings = new ArrayList<>();
     Map<String, List<Spoken>> ofText = new TreeMap<>();
+    List<Spoken> ofPorts = new ArrayList<>();
     for (Spoken one : said) {
-      if (one.outcome() instanceof Candidate candidate) {
-        findings.add(finding(one.rule(), counted(one.rule(), candidate, said)));
-      } else if (one.outcome() instanceof Undecided open && !isStoodFor(open, said)) {
+      if (one.outcome() instanceof Undecided open && !isStoodFor(open, said)) {
         if (open.cause() == Cause.TEXT) {
           ofText.computeIfAbsent(one.rule().id(), any -> new ArrayList<>()).add(one);
+        } else if (open.cause() == Cause.OWN || open.cause() == Cause.MODE) {
+          ofPorts.add(one);
         } else {
-          findings.add(finding(one.rule(), open));
+          findings.add(finding(new Gap(one, List.of())));
         }
       }
     }
+    UnknownStatements unknown = UnknownStatements.of(said);
+    Map<Boolean, List<Gap>> gaps =
+        Gap.of(ofPorts).stream().collect(Collectors.partitioningBy(unknown::explain));
+    for (Spoken one : said) {
+      if (one.outcome() instanceof Candidate candidate) {
+        Candidate given =
+            UnknownStatements.isGiven(one)
+                ? UnknownStatements.telling(candidate, inOrder(gaps.get(true)))
+                : counted(one.rule(), candidate, said);
+        findings.add(finding(one.rule(), given));
+      }
+    }
+    gaps.get(false).forEach(gap -> findings.add(finding(gap)));
     ofText.values().forEach(open -> findings.add(merged(open)));
     return findings;
+  }
+
+  private static List<Gap> inOrder(List<Gap> gaps) {
+    return gaps.stream()
+        .sorted(
+            Comparator.comparing(gap -> gap.lead().outcome().subject().port().orElse(null), PORTS))
+        .toList();
   }
 
   private static boolean isStoodFor(Undecided open, List<Spoken> said) {
@@ -100,9 +121,14 @@ final class Gaps {
         candidate.design());
   }
 
-  private static Finding finding(RuleInfo rule, Undecided open) {
+  private static Finding finding(Gap gap) {
+    Undecided open = (Undecided) gap.lead().outcome();
+    String more =
+        gap.others().isEmpty()
+            ? ""
+            : " Open by the same cause: " + Gap.checks(gap.others().stream()) + ".";
     return new Finding(
-        rule.id(),
+        gap.lead().rule().id(),
         Severity.UNVERIFIED,
         open.subject().place(),
         open.subject().port(),
@@ -111,7 +137,7 @@ final class Gaps {
         open.subject().words(),
         open.designed(),
         "cannot be told: " + open.why(),
-        NOT_COUNTED,
+        NOT_COUNTED + more,
         open.proofs(),
         open.design());
   }

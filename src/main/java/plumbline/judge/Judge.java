@@ -138,7 +138,8 @@ public final class Judge {
             .anyMatch(
                 one ->
                     MODE_RULES.contains(one.rule().id())
-                        && !(one.outcome() instanceof Outcome.Conforms));
+                        && !(one.outcome() instanceof Outcome.Conforms)
+                        && !isOwnGap(one));
     return Rests.merged(
         port.stream()
             .filter(one -> !superfluous.contains(one.rule().id()))
@@ -148,6 +149,11 @@ public final class Judge {
 
   private static boolean isModeGap(Spoken one) {
     return one.outcome() instanceof Undecided open && open.cause() == Cause.MODE;
+  }
+
+  /** Such a gap lists the others that it explains. */
+  private static boolean isOwnGap(Spoken one) {
+    return one.outcome() instanceof Undecided open && open.cause() == Cause.OWN;
   }
 
   /** The finding that stands for its port, with what else differs there in words. */
@@ -160,10 +166,16 @@ public final class Judge {
             .map(one -> one.rule().summary())
             .distinct()
             .collect(Collectors.joining("; "));
-    return others.isEmpty()
-        ? first
-        : new Spoken(
-            first.rule(), cause.followedBy("When this is repaired, more remains: " + others + "."));
+    String open = Gap.checks(port.stream().filter(one -> one.outcome() instanceof Undecided));
+    if (!others.isEmpty()) {
+      cause = cause.followedBy("When this is repaired, more remains: " + others + ".");
+    }
+    // a port that is not there has no settings to be left open
+    return new Spoken(
+        first.rule(),
+        open.isEmpty() || isCandidate(first, ABSENT)
+            ? cause
+            : cause.followedBy("Checks that the text leaves open there: " + open + "."));
   }
 
   private static boolean isCandidate(Spoken one, String rule) {

@@ -142,7 +142,11 @@ final class NativeVlanInUse implements PortRule, SwitchRule {
         "the untagged frames of "
             + Words.list(trunks.stream().map(end -> end.port().orElseThrow()).toList());
     boolean isPort =
-        occupant.subject().port().filter(port -> port.kind() != PortKind.VLAN).isPresent();
+        occupant
+            .subject()
+            .port()
+            .filter(port -> port.kind() != PortKind.VLAN && port.sub().isEmpty())
+            .isPresent();
     return isPort
         ? "What is connected there shares "
             + vlan

@@ -7,6 +7,7 @@ import plumbline.design.RoleKeys;
 import plumbline.design.Wanted;
 import plumbline.finding.Severity;
 import plumbline.rules.Outcome.Candidate;
+import plumbline.rules.Outcome.Undecided.Cause;
 import plumbline.setting.Keys;
 import plumbline.setting.PortMode;
 import plumbline.setting.Setting;
@@ -31,7 +32,7 @@ final class NegotiationOpen implements PortRule {
   @Override
   public void check(PortCase port, Outcomes outcomes) {
     Optional<Wanted<Boolean>> wish = port.wish(RoleKeys.NEGOTIATE);
-    Optional<Wanted<PortMode>> mode = port.wish(RoleKeys.MODE);
+    Optional<Wanted<PortMode>> mode = port.wishedMode();
     boolean routed = mode.filter(wanted -> wanted.value() == PortMode.ROUTED).isPresent();
     if (!port.isSwitching() || port.settings().isEmpty() || routed) {
       return;
@@ -40,7 +41,9 @@ final class NegotiationOpen implements PortRule {
     boolean dynamic = port.get(Keys.MODE).is(PortMode.NEGOTIATED);
     boolean modeMatters = dynamic && !(mayStay && mode.isEmpty());
     boolean framesMatter = wish.isPresent() && !mayStay;
-    if (!modeMatters && !framesMatter) {
+    // where the design is silent on modes, no other rule says that this one is open
+    boolean mayBeDynamic = wish.isEmpty() && mode.isEmpty() && !port.get(Keys.MODE).isDecided();
+    if (!modeMatters && !framesMatter && !mayBeDynamic) {
       return;
     }
     Position at =
@@ -62,24 +65,36 @@ final class NegotiationOpen implements PortRule {
               port.proofs(port.get(Keys.MODE)),
               Optional.of(at));
       // a host does not answer: the port is access towards it, whatever its trunk lines say
-      boolean host = port.port().place() == Place.HOST || port.port().place() == Place.SHEET;
-      outcomes.add(host ? open.spoiling(PortMode.TRUNK) : open);
+      outcomes.add(isTowardsHost(port) ? open.spoiling(PortMode.TRUNK) : open);
     } else if (!negotiate.isDecided()) {
-      outcomes.add(port.undecided(negotiate, designed, at));
+      Outcome.Undecided open = port.undecided(negotiate, designed, at);
+      // what a mode of another kind negotiates is of no interest where that mode is wrong
+      outcomes.add(port.modeToRepair().isPresent() ? open.because(Cause.MODE) : open);
     } else if (negotiate.is(true)) {
       outcomes.add(
           Candidate.of(
               port.subject(),
               designed,
               "negotiation frames are sent",
-              "Whatever is plugged in instead of "
-                  + Words.behind(port.port())
-                  + " can negotiate a trunk of its own.",
+              invitation(port),
               port.proofs(negotiate),
               Optional.of(at)));
     } else {
       outcomes.conforms(port.subject());
     }
+  }
+
+  private static boolean isTowardsHost(PortCase port) {
+    return port.port().place() == Place.HOST || port.port().place() == Place.SHEET;
+  }
+
+  /** A fixed trunk that still sends negotiation frames. */
+  private static String invitation(PortCase port) {
+    return isTowardsHost(port)
+        ? "The port invites whatever is plugged in to trunk: a switch port that is left to"
+            + " negotiation becomes a trunk as soon as it is connected here."
+        : "The port invites the far end to trunk: a far end that is left to negotiation is a trunk"
+            + " because of it, though no line there says so.";
   }
 
   private static String dynamicConsequence(PortCase port) {
@@ -88,7 +103,9 @@ final class NegotiationOpen implements PortRule {
             .value()
             .map(port.at()::name)
             .orElse("a VLAN that the text does not tell");
-    return "Whether the port trunks is up to the other end: towards a host it is an access port in "
+    return "Whether the port trunks is up to the other end: towards "
+        + (isTowardsHost(port) ? "a host" : "a device that does not negotiate")
+        + " it is an access port in "
         + access
         + ", and whatever negotiates can turn it into a trunk.";
   }

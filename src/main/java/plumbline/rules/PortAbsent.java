@@ -36,6 +36,10 @@ final class PortAbsent implements PortRule {
     }
     Optional<String> why = port.at().settings().whyPortsMayBeMissing();
     Evidence.Line removed = port.at().settings().removed().get(port.port().port());
+    if (removed == null && why.isEmpty() && isBundle(port) && noMemberIsThere(port)) {
+      // its members say so: once they are there, their lines stand for it
+      return;
+    }
     if (removed != null) {
       outcomes.add(absent(port, port.at().proofs(List.of(removed))));
     } else if (why.isPresent()) {
@@ -53,9 +57,27 @@ final class PortAbsent implements PortRule {
         "The switch has no such port, or its config does not show it: nothing that the design"
             + " promises "
             + Words.behind(port.port())
-            + " is set up there.",
+            + " is set up there."
+            + loneBundle(port),
         proofs,
         Optional.of(port.port().at()));
+  }
+
+  private static boolean isBundle(PortCase port) {
+    return port.port().port().kind().isBundle();
+  }
+
+  private static boolean noMemberIsThere(PortCase port) {
+    List<PortCase> members = port.members();
+    return !members.isEmpty() && members.stream().allMatch(one -> one.settings().isEmpty());
+  }
+
+  private static String loneBundle(PortCase port) {
+    return isBundle(port) || !noMemberIsThere(port)
+        ? ""
+        : " No member of its bundle is there: "
+            + port.port().subject().replaceFirst("^member of ", "the ")
+            + " has no cable here.";
   }
 
   /** A lost or ambiguous header may be this port's; a cut or pasted text need not hold it. */

@@ -54,6 +54,14 @@ public record PortCase(
         .orElseGet(() -> at.settings().fullName(port.port()));
   }
 
+  /** The designed members of the bundle that this port is or joins; none for another port. */
+  List<PortCase> members() {
+    return design().links().stream()
+        .flatMap(link -> link.membersBeside(port).stream())
+        .map(member -> new PortCase(at, member, at.settings().port(member.port()), false))
+        .toList();
+  }
+
   /** Whether rules about switching ask this port: a member is judged through its bundle. */
   public boolean isSwitching() {
     return port.place() != DesignPort.Place.MEMBER && !isSpare();

@@ -1,5 +1,6 @@
 package plumbline.rules;
 
+import java.util.List;
 import java.util.Optional;
 import plumbline.finding.Severity;
 import plumbline.rules.Outcome.Candidate;
@@ -45,11 +46,30 @@ final class PortShut implements PortRule {
     }
   }
 
+  private static String member(PortCase port) {
+    List<PortCase> members = port.members();
+    boolean allShut =
+        members.stream()
+            .allMatch(
+                one -> one.settings().filter(open -> open.get(Keys.SHUT).is(true)).isPresent());
+    if (!allShut) {
+      return "This cable passes nothing, so that the bundle lacks it.";
+    }
+    String link = port.port().subject().replaceFirst("^member of ", "the ");
+    return members.size() == 1
+        ? "This cable passes nothing, and the bundle has no other: " + link + " is down."
+        : "This cable passes nothing, nor does another: all "
+            + members.size()
+            + " members are shut, and "
+            + link
+            + " is down.";
+  }
+
   private static String consequence(PortCase port) {
     String behind = Words.behind(port.port());
     return switch (port.port().place()) {
       case LINK -> Words.capital(behind) + " passes nothing.";
-      case MEMBER -> "This cable passes nothing, so that the bundle lacks it.";
+      case MEMBER -> member(port);
       default -> Words.capital(behind) + " has no connection through this port.";
     };
   }

@@ -32,7 +32,6 @@ final class StatementUnknown implements SwitchRule {
 
   @Override
   public void check(SwitchCase device, Outcomes outcomes) {
-    List<String> harmless = device.design().harmless();
     // a statement that the cut broke in two is the cut's doing
     int cut =
         device.settings().truncation().map(SwitchText.Truncation::line).orElse(Integer.MAX_VALUE);
@@ -43,7 +42,6 @@ final class StatementUnknown implements SwitchRule {
           port.settings().stream()
               .flatMap(settings -> settings.unknown().stream())
               .filter(line -> line.line() < cut)
-              .filter(line -> harmless.stream().noneMatch(line.text()::matches))
               .toList();
       unknown.forEach(line -> lines.put(line.line(), line.firstWord()));
       if (!unknown.isEmpty()) {

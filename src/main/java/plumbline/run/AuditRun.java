@@ -63,7 +63,8 @@ public final class AuditRun {
     Design design = request.design().design();
     ConfigReading reading =
         ConfigReading.of(request.configs(), request.design().exclusions(), standardInput);
-    List<ConfigFile> files = reading.read(settings -> Scope.switchOf(design, settings), watcher);
+    List<ConfigFile> files =
+        reading.read(settings -> Scope.switchOf(design, settings), design.harmless(), watcher);
     Scope scope = Scope.of(design, files, reading.hasFolder(), request.switches());
     watcher.comparing(scope.entries().size());
     AuditOutcome outcome =

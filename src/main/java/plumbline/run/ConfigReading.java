@@ -76,10 +76,13 @@ public final class ConfigReading {
    * Reads them all.
    *
    * @param switchOf the switch of the design that settings are of; it may name their dialect
+   * @param harmless patterns of unknown statements that the design vouches for
    * @param watcher hears how many are read
    */
   public List<ConfigFile> read(
-      Function<SwitchSettings, Optional<DesignSwitch>> switchOf, Watcher watcher) {
+      Function<SwitchSettings, Optional<DesignSwitch>> switchOf,
+      List<String> harmless,
+      Watcher watcher) {
     int threads = Math.max(2, Runtime.getRuntime().availableProcessors());
     ExecutorService pool = Executors.newFixedThreadPool(threads);
     try {
@@ -89,7 +92,7 @@ public final class ConfigReading {
           source ->
               tasks.add(
                   () -> {
-                    ConfigFile file = guarded(source, switchOf);
+                    ConfigFile file = guarded(source, switchOf, harmless);
                     watcher.read(done.incrementAndGet(), sources.size());
                     return file;
                   }));
@@ -110,9 +113,13 @@ public final class ConfigReading {
 
   /** The guard around each file: what goes wrong in one never hides the others. */
   private ConfigFile guarded(
-      Source source, Function<SwitchSettings, Optional<DesignSwitch>> switchOf) {
+      Source source,
+      Function<SwitchSettings, Optional<DesignSwitch>> switchOf,
+      List<String> harmless) {
     try {
-      return isLarge(source) ? readAlone(source, switchOf) : read(source, switchOf);
+      return isLarge(source)
+          ? readAlone(source, switchOf, harmless)
+          : read(source, switchOf, harmless);
     } catch (OutOfMemoryError e) {
       return new ConfigFile.Unread(
           source.asTyped(),
@@ -137,17 +144,21 @@ public final class ConfigReading {
   }
 
   private ConfigFile readAlone(
-      Source source, Function<SwitchSettings, Optional<DesignSwitch>> switchOf) {
+      Source source,
+      Function<SwitchSettings, Optional<DesignSwitch>> switchOf,
+      List<String> harmless) {
     large.acquireUninterruptibly();
     try {
-      return read(source, switchOf);
+      return read(source, switchOf, harmless);
     } finally {
       large.release();
     }
   }
 
   private ConfigFile read(
-      Source source, Function<SwitchSettings, Optional<DesignSwitch>> switchOf) {
+      Source source,
+      Function<SwitchSettings, Optional<DesignSwitch>> switchOf,
+      List<String> harmless) {
     Read read =
         source.isStandardInput()
             ? Intake.read(standardInput)
@@ -167,7 +178,7 @@ public final class ConfigReading {
           return new ConfigFile.Unread(
               text.file(), text.stem(), isNamed(source), tooMuch.get(), false);
         }
-        switches.add(settings(one, switchOf));
+        switches.add(settings(one.vouching(harmless), switchOf));
       }
       return new ConfigFile.Read(
           text.file(), text.stem(), isNamed(source), text.sha256(), switches);

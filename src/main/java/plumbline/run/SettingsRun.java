@@ -71,7 +71,10 @@ public final class SettingsRun {
     try {
       files =
           ConfigReading.of(configs, exclusions, standardInput)
-              .read(settings -> switchOf(known, settings), watcher);
+              .read(
+                  settings -> switchOf(known, settings),
+                  known.map(Design::harmless).orElse(List.of()),
+                  watcher);
     } finally {
       watcher.end();
     }

@@ -15,9 +15,9 @@ public sealed interface Command permits PortCommand, SwitchCommand, Command.Othe
   sealed interface Other extends Command {}
 
   /**
-   * Known to the grammar and without any bearing on what this program computes.
+   * Without any bearing on what this program computes, as the grammar knows or the design says.
    *
-   * @param keyword its first keyword, in full
+   * @param keyword its first keyword, in full; its first word as written where the design says so
    */
   record Harmless(String keyword) implements Other {}
 

@@ -1,5 +1,6 @@
 package plumbline.statement;
 
+import java.util.List;
 import plumbline.setting.Evidence;
 
 /**
@@ -27,6 +28,17 @@ public record Statement(Meaning meaning, Context context, int line, int lastLine
   /** What it names. */
   public Command command() {
     return meaning.command();
+  }
+
+  /** The same, read as harmless where it is unknown and fits a pattern. */
+  Statement vouching(List<String> patterns) {
+    if (command() instanceof Command.Unknown unknown
+        && patterns.stream().anyMatch(unknown.text()::matches)) {
+      Command harmless = new Command.Harmless(unknown.firstWord());
+      return new Statement(
+          new Meaning(form(), harmless, meaning.quote()), context, line, lastLine, column);
+    }
+    return this;
   }
 
   /** The statement as evidence. */

@@ -34,6 +34,26 @@ public record SwitchText(
     statements = List.copyOf(statements);
   }
 
+  /**
+   * The same text where statements that the grammar does not know, and that fit one of these
+   * patterns, are taken to be without bearing on what this program computes.
+   *
+   * @param patterns as {@link plumbline.text.HiddenText#matches} has them
+   */
+  public SwitchText vouching(List<String> patterns) {
+    return patterns.isEmpty()
+        ? this
+        : new SwitchText(
+            file,
+            stem,
+            firstLine,
+            lastLine,
+            statements.stream().map(statement -> statement.vouching(patterns)).toList(),
+            script,
+            truncation,
+            times);
+  }
+
   /** The number of lines. */
   public int lines() {
     return lastLine - firstLine + 1;

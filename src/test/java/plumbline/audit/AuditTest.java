@@ -224,8 +224,40 @@ class AuditTest {
     String added = UPLINK.replace("allowed vlan 220,231", "allowed vlan add 220,231");
     assertThat(audit(HEAD, added, BUNDLE, MEMBERS, SHEET, END))
         .containsExactly(
-            "unverified tagged-vlan-extra/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0",
             "unverified tagged-vlan-missing/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
+  }
+
+  @Test
+  void an_unknown_statement_is_one_finding_and_a_gap_of_its_own_where_that_is_silent() {
+    String odd = UPLINK.replace("!\n", " switchport frobnicate native 5\n!\n");
+    String text = String.join("", HEAD, odd, BUNDLE, MEMBERS, SHEET, END);
+    AuditOutcome given = RuleCaseRun.run(DESIGN, text);
+    assertThat(ids(given)).containsExactly("unverified statement-unknown/north-sw1//");
+    assertThat(given.findings().get(0).consequence())
+        .endsWith(
+            "Left open by it, and not counted as conforming, are 6 checks: mode-differs,"
+                + " native-vlan-differs, native-vlan-in-use, negotiation-open, tagged-vlan-extra,"
+                + " tagged-vlan-missing on GigabitEthernet1/0/1.");
+    assertThat(given.checks()).contains(new RuleCount("mode-differs", 3, 0, 1));
+    AuditOutcome unheard = RuleCaseRun.run(DESIGN + "rules: {silent: [statement-unknown]}\n", text);
+    assertThat(ids(unheard))
+        .containsExactly("unverified mode-differs/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
+    assertThat(unheard.findings().get(0).consequence())
+        .endsWith(
+            "Open by the same cause: native-vlan-differs, native-vlan-in-use, negotiation-open,"
+                + " tagged-vlan-extra, tagged-vlan-missing.");
+  }
+
+  @Test
+  void a_statement_that_the_design_vouches_for_leaves_nothing_open() {
+    String odd = UPLINK.replace("!\n", " switchport frobnicate native 5\n!\n");
+    String text = String.join("", HEAD, odd, BUNDLE, MEMBERS, SHEET, END);
+    AuditOutcome vouched =
+        RuleCaseRun.run(DESIGN + "harmless: ['Switchport  frobnicate *']\n", text);
+    assertThat(ids(vouched)).isEmpty();
+    assertThat(vouched.checks()).contains(new RuleCount("mode-differs", 4, 0, 0));
+    AuditOutcome other = RuleCaseRun.run(DESIGN + "harmless: ['switchport frob']\n", text);
+    assertThat(ids(other)).containsExactly("unverified statement-unknown/north-sw1//");
   }
 
   @Test

@@ -102,7 +102,8 @@ public final class RuleCaseRun {
     List<AuditInput.AuditedConfig> configs = new ArrayList<>();
     String stem = file.substring(0, file.lastIndexOf('.'));
     for (SwitchText device : new ConfigReader(PARSER).read(file, stem, text)) {
-      SwitchSettings settings = EffectiveSettings.of(device, Optional.empty());
+      SwitchSettings settings =
+          EffectiveSettings.of(device.vouching(design.harmless()), Optional.empty());
       configs.add(new AuditInput.AuditedConfig(named(design, settings.name()), settings));
     }
     return configs;

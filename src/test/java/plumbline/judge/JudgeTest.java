@@ -27,6 +27,7 @@ import plumbline.setting.PortMode;
 /** What is given and what is explained follows "One cause, one finding" of the contract. */
 class JudgeTest {
   private static final Subject PORT = port(1);
+  private static final String PLACE = "north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0";
   private static final Subject SWITCH = Subject.ofSwitch("north-sw1");
 
   private static Subject port(int number) {
@@ -199,6 +200,113 @@ class JudgeTest {
         .containsExactly(
             "vlan-database-unknown/north-sw1//",
             "negotiation-open/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
+  }
+
+  private static Undecided byLine(Subject subject, int line) {
+    return Undecided.of(
+        subject,
+        Cause.OWN,
+        "line " + line + " is not understood",
+        "designed",
+        List.of(Proof.of("north-sw1.cfg", new Evidence.Line(line, "switchport"))),
+        Optional.empty());
+  }
+
+  private static Candidate unknown(int line) {
+    return Candidate.of(
+        SWITCH,
+        "designed",
+        "found",
+        "Not known.",
+        List.of(Proof.of("north-sw1.cfg", new Evidence.Line(line, "switchport"))),
+        Optional.empty());
+  }
+
+  @Test
+  void what_an_unknown_statement_leaves_open_is_told_once_in_its_finding() {
+    List<Finding> findings =
+        Judge.findings(
+            List.of(
+                says("tagged-vlan-missing", byLine(port(2), 24).boundTo(PortMode.TRUNK)),
+                says("mode-differs", byLine(port(2), 24)),
+                says("negotiation-open", byLine(port(2), 24)),
+                says("fast-start-missing", byLine(port(1), 24)),
+                says("statement-unknown", unknown(24))));
+    assertThat(findings).extracting(Finding::rule).containsExactly("statement-unknown");
+    assertThat(findings.get(0).consequence())
+        .isEqualTo(
+            "Not known. Left open by it, and not counted as conforming, are 4 checks:"
+                + " fast-start-missing on GigabitEthernet1/0/1; mode-differs, negotiation-open,"
+                + " tagged-vlan-missing on GigabitEthernet1/0/2.");
+    assertThat(findings.get(0).others())
+        .extracting(Place::toString)
+        .containsExactly("north-sw1 GigabitEthernet1/0/1", "north-sw1 GigabitEthernet1/0/2");
+  }
+
+  @Test
+  void what_no_finding_about_unknown_statements_lists_stays_a_finding() {
+    Spoken gap = says("port-shut", byLine(PORT, 24));
+    assertThat(ids(gap)).containsExactly("port-shut/" + PLACE);
+    assertThat(ids(gap, says("statement-unknown", unknown(25))))
+        .containsExactly("statement-unknown/north-sw1//", "port-shut/" + PLACE);
+    Undecided two =
+        Undecided.of(
+            PORT,
+            Cause.OWN,
+            "two lines",
+            "designed",
+            List.of(
+                Proof.of("north-sw1.cfg", new Evidence.Line(24, "switchport")),
+                Proof.of("north-sw1.cfg", new Evidence.Line(26, "switchport trunk"))),
+            Optional.empty());
+    assertThat(ids(says("port-shut", two), says("statement-unknown", unknown(24))))
+        .containsExactly("statement-unknown/north-sw1//", "port-shut/" + PLACE);
+  }
+
+  @Test
+  void an_open_mode_lists_what_depends_on_it() {
+    List<Finding> findings =
+        Judge.findings(
+            List.of(
+                says("fast-start-missing", open(PORT, Cause.MODE)),
+                says("native-vlan-differs", byLine(PORT, 30).boundTo(PortMode.TRUNK)),
+                says("port-shut", byLine(PORT, 31)),
+                says("negotiation-open", byLine(PORT, 24)),
+                says("mode-differs", byLine(PORT, 24))));
+    assertThat(findings)
+        .extracting(Finding::rule)
+        .containsExactly("mode-differs", "native-vlan-differs", "port-shut");
+    assertThat(findings.get(0).consequence())
+        .isEqualTo(
+            "The text given does not decide this; it is not counted as conforming. Open by the same"
+                + " cause: fast-start-missing, negotiation-open.");
+  }
+
+  @Test
+  void one_line_that_leaves_a_list_open_is_one_finding() {
+    List<Finding> findings =
+        Judge.findings(
+            List.of(
+                says("tagged-vlan-extra", byLine(PORT, 24)),
+                says("tagged-vlan-missing", byLine(PORT, 24)),
+                says("tagged-vlan-missing", byLine(port(2), 24))));
+    assertThat(findings)
+        .extracting(one -> one.rule() + " " + one.place().orElseThrow())
+        .containsExactly(
+            "tagged-vlan-missing north-sw1 GigabitEthernet1/0/1",
+            "tagged-vlan-missing north-sw1 GigabitEthernet1/0/2");
+    assertThat(findings.get(0).consequence())
+        .endsWith(" Open by the same cause: tagged-vlan-extra.");
+  }
+
+  @Test
+  void a_shut_port_names_what_the_text_leaves_open_there() {
+    List<Finding> findings =
+        Judge.findings(
+            List.of(says("port-shut", candidate(PORT)), says("mode-differs", byLine(PORT, 24))));
+    assertThat(findings).extracting(Finding::rule).containsExactly("port-shut");
+    assertThat(findings.get(0).consequence())
+        .isEqualTo("Something stops. Checks that the text leaves open there: mode-differs.");
   }
 
   @Test
