@@ -348,8 +348,11 @@ class AuditTest {
             "0/30\n switchport mode trunk\n");
     assertThat(audit(HEAD, global, UPLINK, BUNDLE, MEMBERS, sheet, END))
         .containsExactly("breaks mode-differs/north-sw1/GigabitEthernet1/0/30/desk");
+    // without the default the right mode alone brings no fast-start either: two causes
     assertThat(audit(HEAD, UPLINK, BUNDLE, MEMBERS, sheet, END))
-        .containsExactly("breaks mode-differs/north-sw1/GigabitEthernet1/0/30/desk");
+        .containsExactly(
+            "weakens fast-start-missing/north-sw1/GigabitEthernet1/0/30/desk",
+            "breaks mode-differs/north-sw1/GigabitEthernet1/0/30/desk");
     String repaired =
         sheet.replace(
             "0/30\n switchport mode trunk",
