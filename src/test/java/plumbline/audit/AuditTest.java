@@ -340,7 +340,7 @@ class AuditTest {
   }
 
   @Test
-  void fast_start_is_no_second_cause_beside_the_wrong_mode_and_judged_in_the_right_one() {
+  void fast_start_is_a_second_cause_only_where_the_right_mode_brings_none() {
     String global = "spanning-tree portfast default\n!\n";
     String sheet =
         SHEET.replace(
