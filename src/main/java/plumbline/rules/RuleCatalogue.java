@@ -45,7 +45,8 @@ public final class RuleCatalogue {
           new VlanInactive(),
           new VlanNameDiffers(),
           new VlanNotCreated(),
-          new VlanUndeclared());
+          new VlanUndeclared(),
+          new VoiceVlanDiffers());
 
   /** Names that are taken for rules to come, so that a design may already switch them off. */
   private static final List<String> TAKEN =
@@ -75,7 +76,6 @@ public final class RuleCatalogue {
           "speed-duplex-differs",
           "takeover-path-lacks-vlan",
           "vlans-joined",
-          "voice-vlan-differs",
           "waiver-expired",
           "waiver-unused");
 
