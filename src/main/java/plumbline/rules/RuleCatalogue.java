@@ -12,6 +12,7 @@ public final class RuleCatalogue {
           new AccessVlanDiffers(),
           new BpduFilterSet(),
           new BpduGuardMissing(),
+          new BundleDiffers(),
           new ChangeNotSaved(),
           new ConfigMissing(),
           new ConfigStale(),
@@ -52,7 +53,6 @@ public final class RuleCatalogue {
   private static final List<String> TAKEN =
       List.of(
           "broadcast-domain-split",
-          "bundle-differs",
           "bundle-member-differs",
           "description-differs",
           "gateway-not-paired",

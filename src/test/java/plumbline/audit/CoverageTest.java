@@ -77,9 +77,7 @@ class CoverageTest {
                     max-age-days: 8
                     """))
         .containsExactly(
-            "bundle 4 port",
             "links.ends against each other 1 link",
-            "links.members in their bundle 1 cable",
             "switches.management 1 switch",
             "switches.spanning-tree.root-of 1 switch",
             "switches.spanning-tree.second-for 1 switch",
