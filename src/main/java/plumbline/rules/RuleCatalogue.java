@@ -18,6 +18,7 @@ public final class RuleCatalogue {
           new ConfigStale(),
           new ConfigTruncated(),
           new ConfigUnreadable(),
+          new DescriptionDiffers(),
           new FastStartMissing(),
           new FastStartOnSwitchLink(),
           new FastStartWithoutEffect(),
@@ -57,7 +58,6 @@ public final class RuleCatalogue {
       List.of(
           "broadcast-domain-split",
           "bundle-member-differs",
-          "description-differs",
           "gateway-not-paired",
           "gateway-unreachable",
           "host-single-point",
