@@ -3,8 +3,8 @@ package plumbline.judge;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
+import plumbline.finding.Severity;
 import plumbline.port.PortName;
 import plumbline.rules.Outcome.Candidate;
 
@@ -44,31 +44,39 @@ final class Consequences {
     List<Spoken> left = new ArrayList<>(said);
     for (Spoken one : said) {
       if (one.outcome() instanceof Candidate derived && derived.derived()) {
-        cause(derived, left)
-            .ifPresent(
-                cause -> {
-                  Candidate first = (Candidate) cause.outcome();
-                  left.remove(one);
-                  left.set(
-                      left.indexOf(cause),
-                      new Spoken(
-                          cause.rule(),
-                          first.followedBy(
-                              "Until then the " + derived.designed() + " does not work.")));
-                });
+        List<Spoken> causes = causes(derived, left);
+        if (!causes.isEmpty()) {
+          left.remove(one);
+          Severity joint = derived.severity().orElse(one.rule().floor());
+          causes.forEach(cause -> left.set(left.indexOf(cause), carrying(cause, derived, joint)));
+        }
       }
     }
     return left;
   }
 
-  private static Optional<Spoken> cause(Candidate derived, List<Spoken> said) {
-    return said.stream()
-        .filter(
-            one ->
-                one.outcome() instanceof Candidate candidate
-                    && !candidate.derived()
-                    && explains(one.rule().id(), candidate, derived))
-        .min(ORDER);
+  /** Causes that only together stop something each carry it, at its severity. */
+  private static Spoken carrying(Spoken cause, Candidate derived, Severity joint) {
+    Candidate told =
+        ((Candidate) cause.outcome())
+            .followedBy("Until then the " + derived.designed() + " does not work.");
+    Severity own = told.severity().orElse(cause.rule().floor());
+    return new Spoken(cause.rule(), own.reaches(joint) ? told : told.at(joint));
+  }
+
+  /** One VLAN finding of the switch is enough; else every port that lacks the VLAN has a part. */
+  private static List<Spoken> causes(Candidate derived, List<Spoken> said) {
+    List<Spoken> all =
+        said.stream()
+            .filter(
+                one ->
+                    one.outcome() instanceof Candidate candidate
+                        && !candidate.derived()
+                        && explains(one.rule().id(), candidate, derived))
+            .sorted(ORDER)
+            .toList();
+    boolean ofSwitch = !all.isEmpty() && VLANS.contains(all.get(0).rule().id());
+    return ofSwitch ? all.subList(0, 1) : all;
   }
 
   private static boolean explains(String rule, Candidate cause, Candidate derived) {

@@ -35,8 +35,7 @@ public final class Judge {
           "gateway-forbidden", Set.of("native-vlan-in-use"),
           "native-vlan-in-use", Set.of("native-vlan-differs", "port-undeclared"),
           "spare-port-open", Set.of("native-vlan-in-use"),
-          "trunk-undeclared", Set.of("port-undeclared"),
-          "access-vlan-differs", Set.of("native-vlan-in-use"));
+          "trunk-undeclared", Set.of("port-undeclared"));
 
   /** The rules that speak of a mode that is wrong or open. */
   static final Set<String> MODE_RULES = Set.of("mode-differs", "negotiation-open");
@@ -82,7 +81,7 @@ public final class Judge {
             Rests.merged(
                 said.stream().filter(one -> one.outcome().subject().port().isEmpty()).toList()));
     ports.values().forEach(port -> left.addAll(ofPort(port)));
-    return Gaps.findings(Consequences.listed(left));
+    return Gaps.findings(Consequences.listed(AbsentVlans.merged(left)));
   }
 
   /** One port may be spoken of under several subjects, such as a spare port and a VLAN in use. */

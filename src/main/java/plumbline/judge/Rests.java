@@ -20,11 +20,13 @@ final class Rests {
   /** By the rule of the cause, the rules of what may rest on it. */
   private static final Map<String, Set<String>> CARRIES =
       Map.of(
+          "access-vlan-differs", Set.of("native-vlan-in-use"),
           "bpdu-filter-set", Set.of("bpdu-guard-missing"),
           "fast-start-missing", Set.of("bpdu-guard-missing"),
           "fast-start-without-effect", Set.of("bpdu-guard-missing"),
           "fast-start-on-switch-link", Set.of("guard-on-switch-link"),
-          "spanning-tree-off", Set.of("spanning-tree-mode-differs"));
+          "spanning-tree-off", Set.of("spanning-tree-mode-differs"),
+          "voice-vlan-differs", Set.of("native-vlan-in-use"));
 
   private Rests() {}
 

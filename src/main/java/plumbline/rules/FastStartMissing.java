@@ -51,7 +51,7 @@ final class FastStartMissing implements PortRule {
       boolean network = port.settings().filter(PortSettings::isNetworkPort).isPresent();
       boolean blocks = network && port.port().place() != DesignPort.Place.LINK;
       Candidate off = blocks ? blocked(port, setting, wish.get()) : slow(port, setting, wish.get());
-      outcomes.add(port.modeToRepair().map(off::boundTo).orElse(off));
+      outcomes.add(port.modeToRepairFor(setting).map(off::boundTo).orElse(off));
     }
   }
 

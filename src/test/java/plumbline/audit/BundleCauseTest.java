@@ -85,4 +85,20 @@ class BundleCauseTest {
     assertThat(said(member(49, ""), member(50, "")))
         .anyMatch(one -> one.startsWith("port-absent Port-channel1: "));
   }
+
+  @Test
+  void an_address_on_a_sub_interface_in_an_unused_vlan_is_the_switch_itself() {
+    String join = " channel-group 1 mode active\n";
+    String address = " encapsulation dot1q 999\n ip address 192.0.2.1 255.255.255.0\n";
+    assertThat(
+            said(
+                BUNDLE.replace("allowed vlan 220", "allowed vlan 220,999"),
+                member(49, join),
+                member(50, join),
+                "!\ninterface GigabitEthernet1/0/3.999\n" + address))
+        .singleElement()
+        .asString()
+        .startsWith(
+            "native-vlan-in-use GigabitEthernet1/0/3.999: The switch itself can be reached");
+  }
 }

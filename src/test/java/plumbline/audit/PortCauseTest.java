@@ -129,7 +129,8 @@ class PortCauseTest {
   })
   void a_role_without_a_mode_implies_the_one_in_which_its_vlans_work(
       String role, String mode, String other, String implied) {
-    AuditOutcome outcome = run(role, OWN + PORT + " " + mode + "\n " + other + "\n" + END);
+    String lines = " " + mode + "\n " + other + "\n spanning-tree portfast\n";
+    AuditOutcome outcome = run(role, OWN + PORT + lines + END);
     assertThat(only(outcome, "mode-differs").designed()).isEqualTo(implied);
     assertThat(outcome.findings())
         .extracting(Finding::rule)
@@ -147,11 +148,11 @@ class PortCauseTest {
   @ParameterizedTest
   @CsvSource({
     "uplink, no switchport, description none",
-    "uplink, switchport mode private-vlan host, switchport nonegotiate",
+    "uplink, switchport mode private-vlan host, spanning-tree portfast",
     "desk, no switchport, description none",
     "desk, switchport mode dot1q-tunnel, spanning-tree portfast",
     "desk, switchport mode trunk, spanning-tree portfast",
-    "uplink, switchport mode access, switchport nonegotiate",
+    "uplink, switchport mode access, spanning-tree portfast",
   })
   void fast_start_waits_for_the_right_mode(String role, String mode, String other) {
     AuditOutcome outcome = run(role, OWN + PORT + " " + mode + "\n " + other + "\n" + END);
@@ -159,6 +160,21 @@ class PortCauseTest {
         .extracting(Finding::rule)
         .contains("mode-differs")
         .doesNotContain("fast-start-missing", "fast-start-without-effect");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "uplink, spanning-tree loopguard default, switchport mode access, true",
+    "desk, spanning-tree loopguard default, switchport mode trunk, true",
+    "desk, spanning-tree portfast default, switchport mode trunk, false",
+    "uplink, spanning-tree loopguard default, no switchport, false",
+  })
+  void fast_start_that_no_mode_brings_is_missing_beside_a_wrong_mode(
+      String role, String global, String mode, boolean missing) {
+    AuditOutcome outcome = run(role, OWN + global + "\n" + PORT + " " + mode + "\n" + END);
+    assertThat(outcome.findings()).extracting(Finding::rule).contains("mode-differs");
+    assertThat(outcome.findings().stream().anyMatch(one -> one.rule().equals("fast-start-missing")))
+        .isEqualTo(missing);
   }
 
   @ParameterizedTest

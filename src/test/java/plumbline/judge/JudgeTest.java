@@ -23,6 +23,7 @@ import plumbline.rules.RuleInfo;
 import plumbline.rules.Subject;
 import plumbline.setting.Evidence;
 import plumbline.setting.PortMode;
+import plumbline.vlan.VlanSet;
 
 /** What is given and what is explained follows "One cause, one finding" of the contract. */
 class JudgeTest {
@@ -122,12 +123,28 @@ class JudgeTest {
   }
 
   @Test
-  void a_port_in_the_wrong_vlan_explains_that_it_lives_in_a_native_one() {
-    assertThat(
-            ids(
+  void a_line_that_puts_a_port_into_the_wrong_vlan_explains_who_lives_there() {
+    Candidate voice =
+        Candidate.of(
+            PORT,
+            "designed",
+            "found",
+            "Somebody lives there.",
+            List.of(Proof.of("north-sw1.cfg", new Evidence.Line(8, "voice"))),
+            Optional.empty());
+    List<Finding> findings =
+        Judge.findings(
+            List.of(
                 says("access-vlan-differs", candidate(PORT)),
-                says("native-vlan-in-use", candidate(PORT))))
-        .containsExactly("access-vlan-differs/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
+                says("native-vlan-in-use", candidate(PORT))));
+    assertThat(findings)
+        .extracting(one -> one.rule() + ": " + one.consequence())
+        .containsExactly("access-vlan-differs: Something stops. Something stops.");
+    assertThat(ids(says("access-vlan-differs", candidate(PORT)), says("native-vlan-in-use", voice)))
+        .as("another line puts somebody there")
+        .hasSize(2);
+    assertThat(ids(says("voice-vlan-differs", voice), says("native-vlan-in-use", voice)))
+        .containsExactly("voice-vlan-differs/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
   }
 
   @Test
@@ -307,6 +324,62 @@ class JudgeTest {
     assertThat(findings).extracting(Finding::rule).containsExactly("port-shut");
     assertThat(findings.get(0).consequence())
         .isEqualTo("Something stops. Checks that the text leaves open there: mode-differs.");
+  }
+
+  @Test
+  void a_vlan_that_the_switch_lacks_explains_that_a_trunk_bars_it_and_lists_the_trunk() {
+    Candidate gone = candidate(SWITCH).about(VlanSet.of(231));
+    Candidate voice = candidate(PORT).about(VlanSet.of(231));
+    Candidate more = candidate(port(2)).about(VlanSet.of(220, 231));
+    List<Finding> findings =
+        Judge.findings(
+            List.of(
+                says("tagged-vlan-missing", voice),
+                says("tagged-vlan-missing", more),
+                says("tagged-vlan-extra", voice),
+                says("vlan-not-created", gone)));
+    assertThat(findings)
+        .extracting(one -> one.rule() + " " + one.place().orElseThrow() + ": " + one.consequence())
+        .containsExactly(
+            "vlan-not-created north-sw1: Something stops. When this is repaired, more remains:"
+                + " says tagged-vlan-missing (GigabitEthernet1/0/1).",
+            "tagged-vlan-extra north-sw1 GigabitEthernet1/0/1: Something stops.",
+            "tagged-vlan-missing north-sw1 GigabitEthernet1/0/2: Something stops.");
+    assertThat(
+            ids(
+                says("vlan-not-created", gone),
+                says("vlan-inactive", candidate(SWITCH).about(VlanSet.of(220))),
+                says("tagged-vlan-missing", more)))
+        .as("between them the two explain all that the trunk bars")
+        .containsExactly("vlan-inactive/north-sw1//", "vlan-not-created/north-sw1//");
+    assertThat(
+            ids(
+                says("vlan-not-created", open(SWITCH, Cause.OWN)),
+                says("tagged-vlan-missing", voice)))
+        .as("whether the switch lacks it is open, that the trunk bars it is not")
+        .hasSize(2);
+  }
+
+  @Test
+  void causes_that_only_together_stop_a_gateway_each_carry_it_at_its_severity() {
+    Candidate gateway =
+        candidate(SWITCH)
+            .about(VlanSet.of(210))
+            .at(Severity.BREAKS)
+            .derivedFrom(List.of(PORT.place().orElseThrow(), port(2).place().orElseThrow()));
+    Candidate barred = candidate(PORT).about(VlanSet.of(210));
+    List<Spoken> said =
+        List.of(
+            says("gateway-not-working", gateway),
+            says("tagged-vlan-missing", barred),
+            says("port-shut", candidate(port(2))),
+            says("fast-start-missing", candidate(PORT)));
+    assertThat(Judge.findings(said))
+        .extracting(one -> one.severity() + " " + one.rule() + ": " + one.consequence())
+        .containsExactly(
+            "weakens fast-start-missing: Something stops.",
+            "breaks tagged-vlan-missing: Something stops. Until then the designed does not work.",
+            "breaks port-shut: Something stops. Until then the designed does not work.");
   }
 
   @Test
