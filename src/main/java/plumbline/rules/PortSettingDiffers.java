@@ -25,7 +25,7 @@ final class PortSettingDiffers implements PortRule {
           Group.PORT,
           Severity.WEAKENS,
           "a setting that the role of a port names is not as it says",
-          "IEEE 802.1Q restrictedRole for root guard; IEEE 802.1AX for min-links; common practice",
+          "V-206654, V-206656, unidirectional link detection (layer-2 guide); IEEE 802.1Q; IEEE 802.1AX",
           Set.of(
               "bpdu-filter: true",
               "bpdu-guard: false",

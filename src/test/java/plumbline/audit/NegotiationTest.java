@@ -21,7 +21,7 @@ class NegotiationTest {
       roles:
         uplink: {mode: trunk, negotiate: false}
         implied: {native: parked, tagged: [hypervisor]}
-        wanting: {description: "*"}
+        wanting: {duplex: auto}
         closed: {negotiate: false}
       switches:
         sw1: {}

@@ -46,6 +46,10 @@ class AuditCommandTest {
     assertThat(run.status()).isEqualTo(1);
     assertThat(run.err()).isEmpty();
     assertThat(run.out()).startsWith("DRIFT: breaks ");
+    assertThat(
+            run.out().lines().filter(line -> line.startsWith("  | rule      ")).distinct().count())
+        .as("different rules that the demo shows")
+        .isGreaterThanOrEqualTo(15);
   }
 
   @Test
