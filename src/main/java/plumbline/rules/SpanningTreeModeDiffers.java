@@ -29,7 +29,7 @@ final class SpanningTreeModeDiffers implements SwitchRule {
           Group.SWITCH,
           Severity.WEAKENS,
           "spanning-tree mode, path costs or MST region differ from the design",
-          "layer 2 guide, rapid spanning tree; IEEE 802.1Q, MST Configuration Identifier; common practice",
+          "IEEE 802.1Q, MST Configuration Identifier; layer-2 guide, rapid spanning tree; common practice",
           Set.of(
               "switches.spanning-tree.mode",
               "switches.spanning-tree.path-cost",

@@ -101,6 +101,14 @@ final class Words {
     return port.subject().substring(port.subject().lastIndexOf(' ') + 1);
   }
 
+  /** Who sends and receives at the other end of a port, as the object of a sentence. */
+  static String farEnd(DesignPort port) {
+    return switch (port.place()) {
+      case LINK, MEMBER -> "the far end";
+      case HOST, SHEET, GATEWAY -> behind(port);
+    };
+  }
+
   /** What is behind a port, as the object of a sentence. */
   static String behind(DesignPort port) {
     return switch (port.place()) {

@@ -340,7 +340,7 @@ class AuditTest {
   }
 
   @Test
-  void fast_start_is_no_second_cause_beside_the_wrong_mode_and_judged_in_the_right_one() {
+  void fast_start_is_a_second_cause_only_where_the_right_mode_brings_none() {
     String global = "spanning-tree portfast default\n!\n";
     String sheet =
         SHEET.replace(
@@ -348,8 +348,11 @@ class AuditTest {
             "0/30\n switchport mode trunk\n");
     assertThat(audit(HEAD, global, UPLINK, BUNDLE, MEMBERS, sheet, END))
         .containsExactly("breaks mode-differs/north-sw1/GigabitEthernet1/0/30/desk");
+    // without the default the right mode alone brings no fast-start either: two causes
     assertThat(audit(HEAD, UPLINK, BUNDLE, MEMBERS, sheet, END))
-        .containsExactly("breaks mode-differs/north-sw1/GigabitEthernet1/0/30/desk");
+        .containsExactly(
+            "weakens fast-start-missing/north-sw1/GigabitEthernet1/0/30/desk",
+            "breaks mode-differs/north-sw1/GigabitEthernet1/0/30/desk");
     String repaired =
         sheet.replace(
             "0/30\n switchport mode trunk",
