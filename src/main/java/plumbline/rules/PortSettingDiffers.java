@@ -25,7 +25,7 @@ final class PortSettingDiffers implements PortRule {
           Group.PORT,
           Severity.WEAKENS,
           "a setting that the role of a port names is not as it says",
-          "V-206654, V-206656, unidirectional link detection (layer-2 guide); IEEE 802.1Q; IEEE 802.1AX",
+          "V-206654 for root guard; V-206656 for loop guard; layer 2 guide, unidirectional link detection; IEEE 802.1Q restrictedRole; IEEE 802.1AX for min-links; common practice",
           Set.of(
               "bpdu-filter: true",
               "bpdu-guard: false",
