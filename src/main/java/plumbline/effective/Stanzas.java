@@ -6,10 +6,7 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import plumbline.port.PortName;
-import plumbline.port.PortNames;
 import plumbline.port.PortNames.Reading;
 import plumbline.setting.Evidence;
 import plumbline.statement.Command;
@@ -24,13 +21,11 @@ import plumbline.statement.SwitchText;
  * interface} and {@code no interface}; all others stay in one list.
  */
 final class Stanzas {
-  /** The number of different ambiguous words of one header that are followed up. */
-  private static final int MAX_WORDS = 2;
-
   private static final Evidence ABOVE_PORTS =
       new Evidence.Default("lines for all ports stand above the first port, which the text holds");
 
   private final SwitchText text;
+  private final BreakPoint cut;
   private final NavigableMap<PortName, Stanza> ports = new TreeMap<>();
   private final NavigableMap<PortName, Lines> lines = new TreeMap<>();
   private final NavigableMap<PortName, Evidence.Line> removed = new TreeMap<>();
@@ -44,6 +39,7 @@ final class Stanzas {
 
   private Stanzas(SwitchText text) {
     this.text = text;
+    this.cut = new BreakPoint(text);
   }
 
   /** Collects a text's statements. */
@@ -75,7 +71,7 @@ final class Stanzas {
       } else if (statement.command() instanceof Command.Exit) {
         exited = true;
       }
-      if (whole && isCutOff(statement.line())) {
+      if (whole && cut.holds(statement.line())) {
         whole = false;
         breakOff();
       }
@@ -84,10 +80,6 @@ final class Stanzas {
     if (whole && text.truncation().isPresent()) {
       breakOff();
     }
-  }
-
-  private boolean isCutOff(int line) {
-    return text.truncation().filter(cut -> line >= cut.line()).isPresent();
   }
 
   private void breakOff() {
@@ -102,7 +94,7 @@ final class Stanzas {
    */
   private static boolean closes(Statement statement) {
     if (statement.command() instanceof Command.Layout) {
-      return isBanner(statement);
+      return BreakPoint.isBanner(statement);
     }
     return statement.context() == Context.TOP || statement.command() instanceof Command.End;
   }
@@ -164,7 +156,7 @@ final class Stanzas {
     exited = false;
     if (!(header.ports() instanceof Reading.Ports named)) {
       doubtfulHeaders.add(statement.evidence());
-      meanings(header.operand(), MAX_WORDS).forEach(name -> doubt(name, statement));
+      AmbiguousHeader.meanings(header.operand()).forEach(name -> doubt(name, statement));
       return;
     }
     List<PortName> names = named.names().stream().distinct().toList();
@@ -173,23 +165,6 @@ final class Stanzas {
     } else {
       names.forEach(name -> undo(name, statement));
     }
-  }
-
-  /** The ports that an ambiguous operand may name. */
-  private static Stream<PortName> meanings(String operand, int words) {
-    Reading reading = PortNames.parse(operand);
-    if (reading instanceof Reading.Ports named) {
-      return named.names().stream();
-    }
-    if (!(reading instanceof Reading.Ambiguous ambiguous) || words == 0) {
-      return Stream.empty();
-    }
-    Pattern word =
-        Pattern.compile(
-            "(?<![\\p{Alpha}-])" + Pattern.quote(ambiguous.word()) + "(?![\\p{Alpha}-])",
-            Pattern.CASE_INSENSITIVE);
-    return ambiguous.kinds().stream()
-        .flatMap(kind -> meanings(word.matcher(operand).replaceAll(kind), words - 1));
   }
 
   /** The lines under such a header, or their undoing, may be about a port of that name. */
@@ -216,7 +191,7 @@ final class Stanzas {
   private Stanza opened(PortName name, Statement statement) {
     Stanza stanza = new Stanza(statement.evidence());
     stanza.doubt = Optional.ofNullable(doubts.get(name));
-    if (isCutOff(statement.line())) {
+    if (cut.holds(statement.line())) {
       stanza.doubt = text.truncation().map(SwitchTexts::breaksOff);
     }
     return stanza;
@@ -224,7 +199,7 @@ final class Stanzas {
 
   private void undo(PortName name, Statement statement) {
     boolean physical = name.kind().isPhysical() && name.sub().isEmpty();
-    if (isCutOff(statement.line())) {
+    if (cut.holds(statement.line())) {
       ports.computeIfAbsent(name, key -> opened(key, statement)).doubt =
           text.truncation().map(SwitchTexts::breaksOff);
     } else if (statement.form() == Form.NO && !physical) {
@@ -273,40 +248,9 @@ final class Stanzas {
    * break.
    */
   Lines globals(Dialect dialect) {
-    return text.script() || !dialect.printsGlobalsFirst() || !breaksOffBelowPort()
+    return text.script() || !dialect.printsGlobalsFirst() || !cut.isBelowPort()
         ? others()
         : others().heard(ABOVE_PORTS);
-  }
-
-  /** A text that ends with {@code end} lacks bytes somewhere before: that may be anywhere. */
-  private boolean breaksOffBelowPort() {
-    return text.truncation().isPresent()
-        && !lacksPartBeforeEnd()
-        && text.statements().stream()
-            .takeWhile(statement -> !isCutOff(statement.line()))
-            .anyMatch(Stanzas::opensCabledPort);
-  }
-
-  private boolean lacksPartBeforeEnd() {
-    return text.statements().stream()
-            .anyMatch(statement -> statement.command() instanceof Command.End)
-        && text.statements().stream()
-            .filter(statement -> isCutOff(statement.line()))
-            .findFirst()
-            .filter(Stanzas::isBanner)
-            .isEmpty();
-  }
-
-  private static boolean isBanner(Statement statement) {
-    return statement.command() instanceof Command.Layout layout
-        && layout.kind() == Command.Layout.Kind.BANNER;
-  }
-
-  private static boolean opensCabledPort(Statement statement) {
-    return statement.form() == Form.SET
-        && statement.command() instanceof SwitchCommand.Interface header
-        && header.ports() instanceof Reading.Ports named
-        && named.names().stream().anyMatch(ModeRule::bridges);
   }
 
   /** Virtual ports that the text removes for good, with the line that does. */
