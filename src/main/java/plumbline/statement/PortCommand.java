@@ -68,10 +68,11 @@ public sealed interface PortCommand extends Command {
    * Allowed VLANs of a trunk.
    *
    * @param change how the list changes
-   * @param vlans the operand; empty for {@link Change#ALL}, {@link Change#NONE} and bare negations
+   * @param vlans the operand; empty for {@link ListChange#ALL}, {@link ListChange#NONE} and bare
+   *     negations
    * @param setsMode true in spellings that make the port a trunk by themselves
    */
-  record Allowed(Change change, VlanSet vlans, boolean setsMode) implements PortCommand {}
+  record Allowed(ListChange change, VlanSet vlans, boolean setsMode) implements PortCommand {}
 
   /**
    * VLANs of a trunk that may be pruned dynamically.
@@ -79,23 +80,7 @@ public sealed interface PortCommand extends Command {
    * @param change how the list changes
    * @param vlans the operand, as in {@link Allowed}
    */
-  record Pruning(Change change, VlanSet vlans) implements PortCommand {}
-
-  /** How a list statement changes the list that stands. */
-  enum Change {
-    /** Replaces it. */
-    SET,
-    /** Adds to it. */
-    ADD,
-    /** Takes from it. */
-    REMOVE,
-    /** Replaces it by all but the operand. */
-    EXCEPT,
-    /** Replaces it by all. */
-    ALL,
-    /** Replaces it by nothing. */
-    NONE
-  }
+  record Pruning(ListChange change, VlanSet vlans) implements PortCommand {}
 
   /** Tagging protocol of a trunk, such as {@code dot1q}. */
   record TrunkEncapsulation(Optional<String> protocol) implements PortCommand {}

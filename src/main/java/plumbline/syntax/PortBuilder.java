@@ -7,8 +7,8 @@ import org.antlr.v4.runtime.tree.TerminalNode;
 import plumbline.setting.Bundle;
 import plumbline.setting.VoiceVlan;
 import plumbline.statement.Command;
+import plumbline.statement.ListChange;
 import plumbline.statement.PortCommand;
-import plumbline.statement.PortCommand.Change;
 import plumbline.statement.PortCommand.Mode;
 import plumbline.syntax.SwitchConfigParser.AccessVlanContext;
 import plumbline.syntax.SwitchConfigParser.AllowedContext;
@@ -205,12 +205,12 @@ final class PortBuilder extends SwitchConfigParserBaseVisitor<Command> {
     return new PortCommand.Pruning(change(line.vlanChange()), vlans(line.vlanChange()));
   }
 
-  private Change change(VlanChangeContext change) {
+  private ListChange change(VlanChangeContext change) {
     return operands
         .needed(Optional.ofNullable(change))
         .filter(c -> c.getChild(0) instanceof TerminalNode)
-        .map(c -> Change.valueOf(Operands.constant(c.getStart().getText())))
-        .orElse(Change.SET);
+        .map(c -> ListChange.valueOf(Operands.constant(c.getStart().getText())))
+        .orElse(ListChange.SET);
   }
 
   private VlanSet vlans(VlanChangeContext change) {
@@ -235,13 +235,13 @@ final class PortBuilder extends SwitchConfigParserBaseVisitor<Command> {
   @Override
   public Command visitWordAllowed(WordAllowedContext line) {
     if (line.vlans() != null) {
-      return new PortCommand.Allowed(Change.SET, operands.vlans(line.vlans()), true);
+      return new PortCommand.Allowed(ListChange.SET, operands.vlans(line.vlans()), true);
     }
     if (line.ALL() == null && operands.isSet()) {
       operands.refuse();
     }
     return new PortCommand.Allowed(
-        line.ALL() != null ? Change.ALL : Change.SET, VlanSet.NONE, true);
+        line.ALL() != null ? ListChange.ALL : ListChange.SET, VlanSet.NONE, true);
   }
 
   @Override

@@ -9,8 +9,8 @@ import java.util.function.Function;
 import plumbline.setting.Bundle;
 import plumbline.setting.VoiceVlan;
 import plumbline.statement.Form;
+import plumbline.statement.ListChange;
 import plumbline.statement.PortCommand;
-import plumbline.statement.PortCommand.Change;
 import plumbline.statement.PortCommand.FastStart;
 import plumbline.statement.PortCommand.Redundancy;
 import plumbline.statement.SwitchCommand.TreeScope;
@@ -130,8 +130,8 @@ final class PortPrinter {
         + change(line.change(), line.vlans());
   }
 
-  private static String change(Change change, VlanSet vlans) {
-    String word = change == Change.SET ? "" : " " + keyword(change);
+  private static String change(ListChange change, VlanSet vlans) {
+    String word = change == ListChange.SET ? "" : " " + keyword(change);
     return word + (vlans.isEmpty() ? "" : " " + vlans);
   }
 

@@ -16,9 +16,9 @@ import org.junit.jupiter.api.Test;
 import plumbline.setting.Evidence;
 import plumbline.statement.Context;
 import plumbline.statement.Form;
+import plumbline.statement.ListChange;
 import plumbline.statement.Meaning;
 import plumbline.statement.PortCommand.Allowed;
-import plumbline.statement.PortCommand.Change;
 import plumbline.statement.Statement;
 import plumbline.vlan.VlanSet;
 
@@ -27,7 +27,7 @@ class AllowedListTest {
   private static final int MAX = 4094;
 
   /** One line of the list: how it changes, with which operand, in which form. */
-  record Step(Form form, Change change, VlanSet operand) {}
+  record Step(Form form, ListChange change, VlanSet operand) {}
 
   private static AllowedList read(List<Step> steps) {
     List<Statement> statements = new ArrayList<>();
@@ -53,7 +53,7 @@ class AllowedListTest {
         Dialect.CAMPUS);
   }
 
-  private static Step set(Change change, VlanSet operand) {
+  private static Step set(ListChange change, VlanSet operand) {
     return new Step(Form.SET, change, operand);
   }
 
@@ -78,7 +78,7 @@ class AllowedListTest {
                 net.jqwik.api.Tuple.of(8, Form.SET),
                 net.jqwik.api.Tuple.of(1, Form.NO),
                 net.jqwik.api.Tuple.of(1, Form.DEFAULT)),
-            Arbitraries.of(Change.values()),
+            Arbitraries.of(ListChange.values()),
             operands)
         .as(Step::new)
         .list()
@@ -129,7 +129,7 @@ class AllowedListTest {
   @Property(tries = 200)
   void a_list_that_stands_is_changed_exactly(@ForAll("steps") List<Step> steps) {
     List<Step> all = new ArrayList<>(steps);
-    all.add(0, set(Change.SET, VlanSet.of(1, 10, 4094)));
+    all.add(0, set(ListChange.SET, VlanSet.of(1, 10, 4094)));
     AllowedList list = read(all);
     assertThat(list.setting().value().map(AllowedListTest::bits))
         .contains(replay(new BitSet(), all));
@@ -145,14 +145,17 @@ class AllowedListTest {
   @Test
   void the_negated_line_means_all_and_not_none() {
     AllowedList list =
-        read(List.of(set(Change.SET, VlanSet.of(10)), new Step(Form.NO, Change.SET, VlanSet.NONE)));
+        read(
+            List.of(
+                set(ListChange.SET, VlanSet.of(10)),
+                new Step(Form.NO, ListChange.SET, VlanSet.NONE)));
     assertThat(list.setting().value()).contains(VlanSet.ALL);
     assertThat(list.evidence().get(0)).isEqualTo(new Evidence.Line(3, "line 3"));
   }
 
   @Test
   void an_addition_without_a_list_before_it_is_undecided_and_surely_allows_its_operand() {
-    AllowedList list = read(List.of(set(Change.ADD, VlanSet.of(41, 42))));
+    AllowedList list = read(List.of(set(ListChange.ADD, VlanSet.of(41, 42))));
     assertThat(list.certain()).hasToString("41-42");
     assertThat(list.possible()).isEqualTo(VlanSet.ALL);
     assertThat(list.setting().reason())
@@ -161,7 +164,7 @@ class AllowedListTest {
 
   @Test
   void a_removal_without_a_list_before_it_is_undecided_and_surely_forbids_its_operand() {
-    AllowedList list = read(List.of(set(Change.REMOVE, VlanSet.of(1))));
+    AllowedList list = read(List.of(set(ListChange.REMOVE, VlanSet.of(1))));
     assertThat(list.certain()).isEqualTo(VlanSet.NONE);
     assertThat(list.possible()).hasToString("2-4094");
     assertThat(list.setting().isDecided()).isFalse();
@@ -171,13 +174,13 @@ class AllowedListTest {
   void a_list_in_the_standard_syntax_has_594_members() {
     // IEEE 802.1Q YANG ieee802-dot1q-types, typedef vid-range-type: its example list, counted.
     VlanSet example = VlanSet.parse("1,10-100,250,500-1000").orElseThrow();
-    assertThat(read(List.of(set(Change.SET, example))).certain().size()).isEqualTo(594);
+    assertThat(read(List.of(set(ListChange.SET, example))).certain().size()).isEqualTo(594);
   }
 
   @Test
   void all_except_999_has_4093_members() {
     // US DoD layer-2 guide item V-101149 writes the same list as 1-998,1000-4094.
-    AllowedList list = read(List.of(set(Change.EXCEPT, VlanSet.of(999))));
+    AllowedList list = read(List.of(set(ListChange.EXCEPT, VlanSet.of(999))));
     assertThat(list.certain()).hasToString("1-998,1000-4094");
     assertThat(list.certain().size()).isEqualTo(4093);
   }

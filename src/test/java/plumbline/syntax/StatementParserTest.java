@@ -16,10 +16,10 @@ import org.junit.jupiter.api.Test;
 import plumbline.statement.Command;
 import plumbline.statement.Context;
 import plumbline.statement.Form;
+import plumbline.statement.ListChange;
 import plumbline.statement.Meaning;
 import plumbline.statement.PortCommand;
 import plumbline.statement.PortCommand.Allowed;
-import plumbline.statement.PortCommand.Change;
 import plumbline.syntax.Samples.Sample;
 import plumbline.vlan.VlanSet;
 
@@ -111,7 +111,7 @@ class StatementParserTest {
   @Test
   void vlans_outside_the_range_of_the_standard_are_refused() {
     // IEEE Std 802.1Q YANG module ieee802-dot1q-types, typedef vlanid: 1..4094.
-    assertThat(allowed("4094")).isEqualTo(new Allowed(Change.SET, VlanSet.of(4094), false));
+    assertThat(allowed("4094")).isEqualTo(new Allowed(ListChange.SET, VlanSet.of(4094), false));
     assertThat(allowed("4095")).isInstanceOf(Command.Unknown.class);
     assertThat(allowed("0")).isInstanceOf(Command.Unknown.class);
     assertThat(allowed("1-99999999999999999999")).isInstanceOf(Command.Unknown.class);
@@ -152,7 +152,7 @@ class StatementParserTest {
     for (int id = 2; id <= 4094; id++) {
       list.append(',').append(id);
     }
-    assertThat(allowed(list.toString())).isEqualTo(new Allowed(Change.SET, VlanSet.ALL, false));
+    assertThat(allowed(list.toString())).isEqualTo(new Allowed(ListChange.SET, VlanSet.ALL, false));
   }
 
   @Property(tries = 500)
