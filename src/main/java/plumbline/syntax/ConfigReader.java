@@ -50,7 +50,8 @@ public final class ConfigReader {
   }
 
   private SwitchText read(String file, String stem, ScannedLines scan, Part part) {
-    TextFacts facts = new TextFacts(scan, part, source);
+    MarkedPart marked = new MarkedPart(scan, part);
+    TextFacts facts = new TextFacts(scan, marked);
     Cutter.Cut cut = Cutter.cut(scan, part, new Reader(source), facts.flat());
     Lines lines = scan.lines().lines();
     return new SwitchText(
@@ -60,7 +61,7 @@ public final class ConfigReader {
         lines.number(part.end() - 1),
         cut.statements(),
         facts.script(cut),
-        facts.truncation(cut),
+        new BreakOff(scan, marked, source).of(cut),
         times(scan, part));
   }
 

@@ -4,12 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import plumbline.statement.Command;
 import plumbline.statement.Context;
-import plumbline.statement.Form;
 import plumbline.statement.Meaning;
 import plumbline.statement.Statement;
 import plumbline.statement.SwitchCommand;
 import plumbline.syntax.SwitchSplitter.Part;
-import plumbline.text.Secrets;
 
 /**
  * Cuts the lines of one switch into statements and tells the block of each: by indentation, and by
@@ -20,12 +18,12 @@ final class Cutter {
   private final CleanLines lines;
   private final Reader reader;
   private final boolean flat;
-  private final int end;
-  private final StatementList out;
+  private final Cutting out;
+  private final WrappedLists wrapped;
+  private final LogScars scars;
+  private final ForeignLines foreign;
   private Block block = Block.top();
   private Block left = Block.top();
-  private int lastStatement = -1;
-  private int lastLine = -1;
   private boolean afterLog;
 
   private Cutter(ScannedLines scan, Part part, Reader reader, boolean flat) {
@@ -33,8 +31,10 @@ final class Cutter {
     this.lines = scan.lines();
     this.reader = reader;
     this.flat = flat;
-    this.end = part.end();
-    this.out = new StatementList(lines.lines());
+    this.out = new Cutting(scan);
+    this.wrapped = new WrappedLists(scan, reader, out);
+    this.scars = new LogScars(scan, part, reader, flat, out);
+    this.foreign = new ForeignLines(scan, part, reader, out);
   }
 
   /**
@@ -52,26 +52,28 @@ final class Cutter {
     for (int line = part.first(); line < part.end(); line++) {
       cutter.take(line);
     }
-    int open = cutter.block.isOpen() ? cutter.block.header() : cutter.lastLine;
-    return new Cut(cutter.out.toList(), Math.max(part.first(), open));
+    int open = cutter.block.isOpen() ? cutter.block.header() : cutter.out.lastLine();
+    return new Cut(cutter.out.list().toList(), Math.max(part.first(), open));
   }
 
   private void take(int line) {
     LineKind kind = scan.kind(line);
-    lastLine = kind.isStatement() ? line : lastLine;
+    if (kind.isStatement()) {
+      out.reach(line);
+    }
     switch (kind) {
       case STATEMENT -> statement(line);
-      case GARBLED -> garbled(line);
+      case GARBLED -> block = scars.garbled(line, block);
       case NAME -> {
         String name = "hostname " + scan.name(line);
-        out.add(reader.read(Context.TOP, name), Context.TOP, line, lines.column(line, 0));
+        out.name(reader.read(Context.TOP, name), line);
       }
       case COMMENT -> {
         block.comment(lines.indent(line));
         out.layout(kind.layout(), block.layoutContext(), line);
       }
       case BLANK, BANNER, BLOB, NOISE -> out.layout(kind.layout(), block.layoutContext(), line);
-      case LOG -> log(line);
+      case LOG -> block = scars.log(line, block);
     }
     if (kind != LineKind.BLANK) {
       afterLog = kind == LineKind.LOG || kind == LineKind.GARBLED;
@@ -82,10 +84,10 @@ final class Cutter {
     String text = scan.statement(line);
     int indent = lines.indent(line);
     Optional<Prompt> prompt = scan.prompt(line).filter(Prompt::takesStatements);
-    if (prompt.isEmpty() && isWrapped(line, text)) {
-      wrapped(line, text);
-    } else if (afterLog && isFragment(text, indent)) {
-      fragment(line, text);
+    if (prompt.isEmpty() && wrapped.holds(line, text, block)) {
+      wrapped.join(line, text);
+    } else if (afterLog && scars.isFragment(text, indent, block)) {
+      block = scars.fragment(line, text, block);
     } else if (prompt.isPresent()) {
       prompted(line, text, prompt.get().context());
     } else if (block.isTop()) {
@@ -102,107 +104,21 @@ final class Cutter {
     }
   }
 
-  private void emit(Meaning meaning, Context context, int line) {
-    out.add(meaning, context, line, scan.column(line));
-    lastStatement = out.size() - 1;
-  }
-
-  private void unread(int line) {
-    out.unread(block.unread(), line, scan.column(line));
-    lastStatement = out.size() - 1;
-  }
-
   /** Closes the block by a statement that stands beside it. */
   private void leave(int line, String text, int indent) {
     Meaning meaning = reader.read(Context.TOP, text);
     if (meaning.command() instanceof Command.Exit) {
-      emit(meaning, block.context(), line);
+      out.emit(meaning, block.context(), line);
       left = block;
       block = Block.top();
       return;
     }
-    if (isForeign(line, meaning)) {
-      foreign(line, text, meaning);
+    if (!flat && foreign.holds(line, meaning, block)) {
+      foreign.take(line, text, meaning);
       return;
     }
     block = Block.top();
     outside(line, text, indent);
-  }
-
-  /**
-   * Says whether a line beside a port's lines is no header, for lines of a port stand below it: a
-   * piece of wrapped text, another line that does not belong here, or a header that is lost.
-   */
-  private boolean isForeign(int line, Meaning top) {
-    return block.context() == Context.PORT
-        && !flat
-        && !block.isSealed()
-        && (Reader.isUnknown(top) || Reader.opensNothing(top))
-        && !Reader.isLostHeader(top)
-        && holdsPortLines(line);
-  }
-
-  private boolean holdsPortLines(int header) {
-    for (int line = header + 1; line < end; line++) {
-      if (!scan.kind(line).isStatement()) {
-        continue;
-      }
-      if (lines.indent(line) <= block.indent() || scan.prompt(line).isPresent()) {
-        return false;
-      }
-      if (reader.isOfPortsAlone(scan.statement(line))) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** Keeps the port open: it, or the one whose header is lost, is in doubt from here on. */
-  private void foreign(int line, String text, Meaning top) {
-    if (Reader.isFact(top)) {
-      // It counts for the switch; the lines below it are still nobody's for sure.
-      emit(top, Context.TOP, line);
-      return;
-    }
-    emit(Reader.lostHeader(text, top), Context.PORT, line);
-  }
-
-  /**
-   * Says whether a line is the rest of a list that a terminal wrapped: numbers alone, which no
-   * statement of a port is.
-   */
-  private boolean isWrapped(int line, String text) {
-    return block.context() == Context.PORT
-        && lastStatement >= 0
-        && out.get(lastStatement).context() == Context.PORT
-        && Shapes.isListPiece(text)
-        && isRightBelow(out.get(lastStatement), line)
-        && (Reader.isPortFact(out.get(lastStatement).meaning())
-            || Shapes.endsInsideList(scan.statement(line - 1)));
-  }
-
-  private boolean isRightBelow(Statement above, int line) {
-    int at = line - 1;
-    while (at >= 0 && !scan.kind(at).isStatement()) {
-      at--;
-    }
-    return at >= 0 && lines.lines().number(at) == above.lastLine();
-  }
-
-  private void wrapped(int line, String text) {
-    Statement above = out.get(lastStatement);
-    String begun = scan.statement(above.line() - 1);
-    Meaning joined = reader.read(Context.PORT, begun + text);
-    if (Shapes.endsInsideList(begun)
-        && above.line() == above.lastLine()
-        && Reader.isPortFact(joined)) {
-      out.extend(lastStatement, joined, line);
-      return;
-    }
-    if (!Reader.isUnknown(above.meaning())) {
-      out.doubt(lastStatement, Reader.doubtful(above.meaning()));
-    }
-    emit(reader.garbled(Context.PORT, text), Context.PORT, line);
   }
 
   private void outside(int line, String text, int indent) {
@@ -215,7 +131,7 @@ final class Cutter {
       return;
     }
     left = Block.top();
-    emit(meaning, Context.TOP, line);
+    out.emit(meaning, Context.TOP, line);
     block = Reader.opened(meaning, indent, line);
   }
 
@@ -223,11 +139,11 @@ final class Cutter {
   private void inside(int line, String text, int indent) {
     Context context = block.context();
     if (context == Context.OTHER) {
-      unread(line);
+      out.unread(block.unread(), line);
       return;
     }
     if (block.isInGroup(indent)) {
-      emit(grouped(text), context, line);
+      out.emit(grouped(text), context, line);
       return;
     }
     Meaning meaning = reader.read(context, text);
@@ -242,7 +158,7 @@ final class Cutter {
         return;
       }
     }
-    emit(meaning, context, line);
+    out.emit(meaning, context, line);
     noteHeader(meaning, text, indent);
   }
 
@@ -266,10 +182,9 @@ final class Cutter {
   /** A line under a line that is not read: a fact here may be about something else. */
   private void belowParent(int line, Meaning meaning) {
     if (Reader.isUnknown(meaning) || Reader.isHarmless(meaning)) {
-      out.unread(StatementList.harmless(""), line, scan.column(line));
-      lastStatement = out.size() - 1;
+      out.unread(StatementList.harmless(""), line);
     } else {
-      emit(Reader.doubtful(meaning), block.context(), line);
+      out.emit(Reader.doubtful(meaning), block.context(), line);
     }
   }
 
@@ -283,7 +198,7 @@ final class Cutter {
     }
     if (context == Context.OTHER) {
       if (pasted && !block.isWeak() && !Reader.isFact(top) && !isOtherHeader(top)) {
-        unread(line);
+        out.unread(block.unread(), line);
       } else {
         leave(line, text, indent);
       }
@@ -293,7 +208,7 @@ final class Cutter {
     if (pasted && !block.group().isEmpty() && !Reader.isPortFact(inner)) {
       Meaning grouped = reader.read(context, Reader.joined(block.group(), text));
       if (Reader.isPortFact(grouped)) {
-        emit(grouped, context, line);
+        out.emit(grouped, context, line);
         return;
       }
     }
@@ -305,7 +220,7 @@ final class Cutter {
     boolean known = !Reader.isUnknown(top) && (!Reader.isHarmless(top) || block.isCommented());
     boolean open = pasted || context == Context.VLAN_DATABASE || !known;
     if (open && !(Reader.isHarmless(inner) && Reader.isFact(top))) {
-      emit(inner, context, line);
+      out.emit(inner, context, line);
       block.taken();
       noteGroup(text, indent);
     } else {
@@ -326,7 +241,7 @@ final class Cutter {
   private void unknownInside(
       int line, String text, int indent, boolean pasted, Meaning inner, Meaning top) {
     if (pasted && Reader.isUnknown(top) && !Reader.isLostHeader(top)) {
-      emit(inner, block.context(), line);
+      out.emit(inner, block.context(), line);
     } else {
       leave(line, text, indent);
     }
@@ -341,94 +256,12 @@ final class Cutter {
     } else if (context == block.context()) {
       byKnowledge(line, text, 0, true);
     } else if (context == Context.OTHER) {
-      emit(StatementList.harmless(""), Context.OTHER, line);
+      out.emit(StatementList.harmless(""), Context.OTHER, line);
     } else if (Reader.isUnknown(reader.read(context, text))) {
       leave(line, text, 0);
     } else {
       // The session began inside a block whose header is not in this text.
-      emit(Reader.doubtful(reader.read(context, text)), Context.TOP, line);
-    }
-  }
-
-  /** A log message; one that took a header with it leaves lines that belong to no known block. */
-  private void log(int line) {
-    if (!block.isSealed() || !isDeeperBelow(line)) {
-      out.layout(LineKind.LOG.layout(), block.layoutContext(), line);
-      return;
-    }
-    String word = Secrets.mask(Reader.firstWord(scan.statement(line)));
-    Command lost = new Command.Unknown(word, List.of("interface"));
-    emit(new Meaning(Form.SET, lost, word), Context.TOP, line);
-    lastLine = line;
-    block = Block.unread("", block.indent(), line);
-  }
-
-  /** Says whether the next statement is deeper than the header of the block that was closed. */
-  private boolean isDeeperBelow(int line) {
-    int below = line + 1;
-    while (below < end
-        && (scan.kind(below) == LineKind.BLANK || scan.kind(below) == LineKind.LOG)) {
-      below++;
-    }
-    return below < end
-        && scan.kind(below) == LineKind.STATEMENT
-        && scan.prompt(below).isEmpty()
-        && !lines.unsureIndent(below)
-        && lines.indent(below) > block.indent();
-  }
-
-  private void garbled(int line) {
-    String text = scan.statement(line);
-    Meaning top = reader.garbled(Context.TOP, text);
-    String word = EndUserCommand.word(text, 0);
-    boolean header =
-        "interface".startsWith(word.substring(0, Math.min(3, word.length())))
-            || Shapes.isVlanHeader(text);
-    boolean beside =
-        !block.isTop() && !flat && lines.indent(line) <= block.indent() && scan.column(line) == 1;
-    if (block.isTop() || beside || header || Reader.isLostHeader(top)) {
-      emit(top, Context.TOP, line);
-      block = Block.unread("", lines.indent(line), line);
-    } else if (block.context() == Context.OTHER) {
-      unread(line);
-    } else {
-      emit(reader.garbled(block.context(), text), block.context(), line);
-    }
-  }
-
-  /** Says whether a line is the rest of a statement that a log message cut in two. */
-  private boolean isFragment(String text, int indent) {
-    if (lastStatement < 0) {
-      return false;
-    }
-    if (!Character.isLetter(text.charAt(0))) {
-      return true;
-    }
-    return indent == 0
-        && !flat
-        && block.context() != Context.OTHER
-        && !isKnownStart(Context.TOP, text)
-        && !isKnownStart(block.context(), text);
-  }
-
-  private boolean isKnownStart(Context context, String text) {
-    return !(reader.read(context, text).command() instanceof Command.Unknown unknown)
-        || !unknown.understood().isEmpty();
-  }
-
-  private void fragment(int line, String text) {
-    Statement cut = out.get(lastStatement);
-    if (!Reader.isUnknown(cut.meaning()) && cut.context() != Context.OTHER) {
-      out.doubt(lastStatement, Reader.doubtful(cut.meaning()));
-      if (!block.isTop() && cut.line() == lines.lines().number(block.header())) {
-        block = Block.unread("", block.indent(), block.header());
-      }
-    }
-    Context context = block.context();
-    if (context == Context.OTHER) {
-      unread(line);
-    } else {
-      emit(reader.garbled(context, text), context, line);
+      out.emit(Reader.doubtful(reader.read(context, text)), Context.TOP, line);
     }
   }
 }

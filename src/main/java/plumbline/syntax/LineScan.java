@@ -34,6 +34,8 @@ final class LineScan {
   private final CleanLines lines;
   private final StatementSource source;
   private final ScannedLines out;
+  private final Enclosed enclosed;
+  private final NextLines next;
   private State state = State.CONFIG;
   private int base = -1;
 
@@ -46,6 +48,8 @@ final class LineScan {
     this.lines = lines;
     this.source = source;
     this.out = new ScannedLines(lines);
+    this.enclosed = new Enclosed(lines, out);
+    this.next = new NextLines(lines, out);
   }
 
   /** Scans all lines of a text. */
@@ -166,7 +170,7 @@ final class LineScan {
       state = State.ENDED;
       return line + 1;
     }
-    int block = delimited(line, command);
+    int block = enclosed.end(line, command);
     return block > line ? block : statement(line, command);
   }
 
@@ -208,23 +212,23 @@ final class LineScan {
       boolean ends = preamble.bytes().isPresent();
       return mark(line, ends ? Mark.Kind.START_OF_ENDING : Mark.Kind.START, "");
     }
-    if (Lead.isNoStatement(content) && !isBelowLog(line) && !isWrapped(line, content)) {
+    if (Lead.isNoStatement(content) && !next.isLogAbove(line) && !next.isListAbove(line, content)) {
       saving = EndUserCommand.isSave(content);
       refuse(line, content);
       return put(line, LineKind.NOISE);
     }
     if (content.startsWith("config-file-header")) {
-      return headerOfBareName(line);
+      return enclosed.endOfBareNameHeader(line);
     }
     if (Shapes.isSeparator(content)) {
       state = content.contains(" show running-config") ? State.CONFIG : State.OUTPUT;
       return put(line, LineKind.NOISE);
     }
-    int block = delimited(line, content);
+    int block = enclosed.end(line, content);
     if (block > line) {
       return block;
     }
-    if (lines.indent(line) == 0 && isTable(line, content)) {
+    if (lines.indent(line) == 0 && next.isTable(line, content)) {
       state = State.TABLE;
       return put(line, LineKind.NOISE);
     }
@@ -236,31 +240,6 @@ final class LineScan {
       return put(line, LineKind.NOISE);
     }
     return statement(line, content);
-  }
-
-  /** The line behind a banner or blob that opens here; the line itself where none does. */
-  private int delimited(int line, String content) {
-    int last = Banner.lastLine(lines, line, content);
-    if (last == Banner.NEVER) {
-      out.mark(line, Mark.Kind.OPEN_BANNER, "");
-      return put(line, LineKind.BANNER);
-    }
-    if (last >= 0) {
-      out.kinds(line, last + 1, LineKind.BANNER);
-      return last + 1;
-    }
-    Blob.Extent blob = Blob.at(lines, line, content);
-    if (blob.end() == 0) {
-      return line;
-    }
-    if (blob.first() > line) {
-      out.kind(line, LineKind.STATEMENT);
-    }
-    out.kinds(blob.first(), blob.end(), LineKind.BLOB);
-    if (!blob.closed()) {
-      out.mark(blob.first(), Mark.Kind.OPEN_BLOB, "");
-    }
-    return blob.end();
   }
 
   private int comment(int line, String content) {
@@ -299,55 +278,6 @@ final class LineScan {
       default -> {}
     }
     return line + 1;
-  }
-
-  /** One dialect's dump: a fixed word, the name on a bare line, versions, {@code @}. */
-  private int headerOfBareName(int line) {
-    out.mark(line, Mark.Kind.START, "");
-    out.kind(line, LineKind.NOISE);
-    int at = line + 1;
-    if (at < lines.count() && !lines.isEmpty(at) && lines.content(at).indexOf(' ') < 0) {
-      out.name(at, lines.content(at));
-      out.mark(at, Mark.Kind.HOSTNAME, lines.content(at));
-      at++;
-    }
-    while (at < lines.count() && !Shapes.isPortHeader(lines.content(at))) {
-      out.kind(at, LineKind.NOISE);
-      if (lines.content(at++).equals("@")) {
-        break;
-      }
-    }
-    return at;
-  }
-
-  /** Says whether a line may be the rest of a statement that a log message cut in two. */
-  private boolean isBelowLog(int line) {
-    return line > 0
-        && (out.kind(line - 1) == LineKind.LOG || out.kind(line - 1) == LineKind.GARBLED);
-  }
-
-  /** Says whether a number may be the rest of a list that stops in the line above. */
-  private boolean isWrapped(int line, String content) {
-    if (!Shapes.isListPiece(content) || line == 0 || out.kind(line - 1) != LineKind.STATEMENT) {
-      return false;
-    }
-    String above = lines.content(line - 1);
-    int blank = above.lastIndexOf(' ');
-    return blank > 0
-        && (above.indexOf(',', blank) > 0 || above.indexOf('-', blank) > 0)
-        && Shapes.isListPiece(above.substring(blank + 1));
-  }
-
-  private boolean isTable(int line, String content) {
-    if (Shapes.isTableHeader(content) || Shapes.isTableRule(content)) {
-      return true;
-    }
-    int below = line + 1;
-    return below < lines.count()
-        && !lines.isEmpty(below)
-        && lines.indent(below) == 0
-        && lines.content(below).charAt(0) == '-'
-        && Shapes.isTableRule(lines.content(below));
   }
 
   private boolean isUnknown(String content) {

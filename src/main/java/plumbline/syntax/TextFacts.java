@@ -1,42 +1,26 @@
 package plumbline.syntax;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import plumbline.statement.Command;
 import plumbline.statement.Context;
 import plumbline.statement.Statement;
 import plumbline.statement.SwitchCommand;
-import plumbline.statement.SwitchText.Truncation;
 import plumbline.syntax.SwitchSplitter.Part;
 
-/** What the text of one switch is as a whole: pasted or dumped, flat or indented, whole or cut. */
+/** What the text of one switch is as a whole: pasted or dumped, flat or indented. */
 final class TextFacts {
   /** So many times more lines beside port headers than below them: indentation was lost. */
   private static final int CLEARLY = 3;
 
-  /** A text is clearly shorter than promised by more bytes than this, and by more than 2 %. */
-  private static final long MARGIN = 64;
-
-  private static final int MARGIN_PART = 50;
-
   private final ScannedLines scan;
   private final Part part;
-  private final StatementSource source;
-  private final List<Mark> marks;
+  private final MarkedPart marked;
   private final boolean flat;
 
-  TextFacts(ScannedLines scan, Part part, StatementSource source) {
+  TextFacts(ScannedLines scan, MarkedPart marked) {
     this.scan = scan;
-    this.source = source;
-    this.part = part;
-    this.marks = List.copyOf(scan.marks(part.first(), part.end()));
+    this.marked = marked;
+    this.part = marked.part();
     this.flat = findFlat();
-  }
-
-  private boolean has(Mark.Kind kind) {
-    return marks.stream().anyMatch(mark -> mark.kind() == kind);
   }
 
   /** Says whether indentation tells nothing, so that blocks are told by knowledge. */
@@ -89,7 +73,7 @@ final class TextFacts {
    */
   boolean script(Cutter.Cut cut) {
     boolean part = false;
-    for (Mark mark : marks) {
+    for (Mark mark : marked.marks()) {
       switch (mark.kind()) {
         case PART_ECHO -> part = !mark.text().equals(LineScan.MAY_BE_ALL) || !isComplete();
         case WHOLE_ECHO -> {
@@ -103,15 +87,18 @@ final class TextFacts {
         default -> {}
       }
     }
-    if (part || has(Mark.Kind.CONFIGURE) || has(Mark.Kind.CONFIG_PROMPT)) {
+    if (part || marked.has(Mark.Kind.CONFIGURE) || marked.has(Mark.Kind.CONFIG_PROMPT)) {
       return true;
     }
-    return isFragment(cut) || (flat && !(has(Mark.Kind.HOSTNAME) && ends() && !says("exit")));
+    return isFragment(cut)
+        || (flat && !(marked.has(Mark.Kind.HOSTNAME) && marked.ends() && !marked.says("exit")));
   }
 
   /** Says whether nothing stands beside ports but the switch's name. */
   private boolean isFragment(Cutter.Cut cut) {
-    if (has(Mark.Kind.END) || has(Mark.Kind.OPEN_BANNER) || has(Mark.Kind.OPEN_BLOB)) {
+    if (marked.has(Mark.Kind.END)
+        || marked.has(Mark.Kind.OPEN_BANNER)
+        || marked.has(Mark.Kind.OPEN_BLOB)) {
       return false;
     }
     boolean ports = false;
@@ -136,7 +123,7 @@ final class TextFacts {
 
   /** Says whether all is there that frames a dump: a version line, a name and an end. */
   private boolean isComplete() {
-    if (!has(Mark.Kind.HOSTNAME) || !has(Mark.Kind.END)) {
+    if (!marked.has(Mark.Kind.HOSTNAME) || !marked.has(Mark.Kind.END)) {
       return false;
     }
     for (int line = part.first(); line < part.end(); line++) {
@@ -145,190 +132,5 @@ final class TextFacts {
       }
     }
     return false;
-  }
-
-  private boolean says(String word) {
-    for (int line = part.first(); line < part.end(); line++) {
-      if (scan.kind(line) == LineKind.STATEMENT
-          && scan.statement(line).toLowerCase(Locale.ROOT).equals(word)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** Says whether {@code end} is the last statement. */
-  private boolean ends() {
-    int last = lastStatement();
-    return last >= 0 && scan.statement(last).equalsIgnoreCase("end");
-  }
-
-  private int lastStatement() {
-    for (int line = part.end() - 1; line >= part.first(); line--) {
-      if (scan.kind(line).isStatement()) {
-        return line;
-      }
-    }
-    return -1;
-  }
-
-  /**
-   * Where the text breaks off. Clearly shorter than its size line promises is: by more than 64
-   * bytes and more than 2 %, each line end counted as two bytes because copies change them.
-   */
-  Optional<Truncation> truncation(Cutter.Cut cut) {
-    List<Truncation> found = new ArrayList<>();
-    marks.stream()
-        .filter(mark -> mark.kind() == Mark.Kind.OPEN_BANNER)
-        .findFirst()
-        .ifPresent(mark -> found.add(at(mark.line(), "a banner never closes")));
-    int open = cut.openLine();
-    missingBytes().ifPresent(why -> found.add(at(open, why)));
-    if (!ends()) {
-      if (has(Mark.Kind.OPEN_BLOB)) {
-        found.add(at(open, "the text stops inside a certificate or key"));
-      }
-      if (stopsAtPager()) {
-        found.add(at(open, "the text stops at a pager mark"));
-      }
-      if (stopsInsideStatement(cut)) {
-        found.add(at(open, "the text stops inside a statement"));
-      }
-      if (lacksEnd()) {
-        found.add(at(open, "no end line"));
-      }
-    }
-    return found.stream().reduce((a, b) -> b.line() < a.line() ? b : a);
-  }
-
-  private Truncation at(int line, String why) {
-    return new Truncation(scan.lines().lines().number(line), why);
-  }
-
-  /**
-   * Says whether the line {@code end} is missing. A dump of a dialect that prints it tells so by
-   * its version line or size line. A text without either tells so by the campus dialect's own
-   * lines, its ports in full names, if it does not reach the lines of consoles and sessions: that
-   * is where such dumps stop in files that people trimmed by hand, which are whole but for that
-   * line.
-   */
-  private boolean lacksEnd() {
-    if (has(Mark.Kind.END)) {
-      return false;
-    }
-    return has(Mark.Kind.START_OF_ENDING) || (!has(Mark.Kind.START) && showsCampusPart());
-  }
-
-  private boolean showsCampusPart() {
-    boolean ports = false;
-    boolean marked = false;
-    for (int line = part.first(); line < part.end(); line++) {
-      if (scan.kind(line) == LineKind.STATEMENT) {
-        String text = scan.statement(line);
-        if (CampusMark.isConsole(text) || CampusMark.isForeign(text)) {
-          return false;
-        }
-        ports |= CampusMark.isFullPortHeader(text);
-        marked |= CampusMark.is(text);
-      }
-    }
-    return ports && marked;
-  }
-
-  /** Says whether a pager mark is the last of the config: behind it stand prompts and answers. */
-  private boolean stopsAtPager() {
-    for (int line = lastStatement() + 1; line < part.end(); line++) {
-      boolean said = scan.kind(line) == LineKind.COMMENT || scan.prompt(line).isPresent();
-      if (said) {
-        return false;
-      }
-      if (scan.lines().paged(line) && scan.lines().isEmpty(line)) {
-        return isBareBehind(line);
-      }
-    }
-    return false;
-  }
-
-  private boolean isBareBehind(int pager) {
-    for (int line = pager + 1; line < part.end(); line++) {
-      if (scan.prompt(line).isPresent()) {
-        return true;
-      }
-      if (scan.kind(line) == LineKind.COMMENT) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private boolean stopsInsideStatement(Cutter.Cut cut) {
-    int line = lastStatement();
-    if (line != part.end() - 1) {
-      return false;
-    }
-    String text = scan.statement(line);
-    if (text.endsWith(",") || text.endsWith("-")) {
-      return !Shapes.startsWith(text, "desc");
-    }
-    boolean last = part.end() == scan.lines().count() && !scan.lines().lines().closed();
-    Statement statement = cut.statements().get(cut.statements().size() - 1);
-    if (!last || scan.prompt(line).isPresent()) {
-      return false;
-    }
-    return statement.command() instanceof Command.Unknown unknown
-        ? !unknown.understood().isEmpty()
-        : stopsInsideWord(statement.context(), text) && isElsewhereInFull(cut.statements());
-  }
-
-  /** Says whether the last word alone is a keyword that is not written in full. */
-  private boolean stopsInsideWord(Context context, String text) {
-    int word = Math.max(text.lastIndexOf(' '), text.lastIndexOf('\t')) + 1;
-    return source.isAbbreviated(context, text)
-        && !source.isAbbreviated(context, text.substring(0, word));
-  }
-
-  /** Says whether no statement but the last has an abbreviated keyword: nobody typed this text. */
-  private boolean isElsewhereInFull(List<Statement> statements) {
-    for (Statement statement : statements.subList(0, statements.size() - 1)) {
-      // A line of a redundancy group has its meaning with the group's header before it.
-      String quote = statement.meaning().quote();
-      if (!quote.isEmpty() && source.isAbbreviated(statement.context(), quote)) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private Optional<String> missingBytes() {
-    for (Mark mark : marks) {
-      if (mark.kind() == Mark.Kind.SIZE) {
-        long promised = Long.parseLong(mark.text());
-        long found = bytesFrom(mark.line() + 1);
-        if (promised - found > Math.max(MARGIN, promised / MARGIN_PART)) {
-          return Optional.of(
-              "the size line promises " + promised + " bytes, at most " + found + " follow");
-        }
-      }
-    }
-    return Optional.empty();
-  }
-
-  private long bytesFrom(int first) {
-    Lines lines = scan.lines().lines();
-    int end =
-        marks.stream()
-            .filter(mark -> mark.kind() == Mark.Kind.END && mark.line() >= first)
-            .mapToInt(mark -> mark.line() + 1)
-            .findFirst()
-            .orElse(part.end());
-    long bytes = 0;
-    for (int line = first; line < end; line++) {
-      for (int at = lines.start(line); at < lines.end(line); at++) {
-        char c = lines.text().charAt(at);
-        bytes += c < 0x80 ? 1 : c < 0x800 ? 2 : 3;
-      }
-      bytes += 2;
-    }
-    return bytes;
   }
 }
