@@ -17,6 +17,7 @@ import plumbline.setting.Key;
 import plumbline.setting.Keys;
 import plumbline.setting.PortMode;
 import plumbline.setting.Setting;
+import plumbline.setting.TreeNumbers;
 import plumbline.statement.PortCommand;
 
 /**
@@ -48,6 +49,8 @@ final class BundleRule {
           Keys.STP_COST,
           Keys.STP_PORT_PRIORITY,
           Keys.LINK_TYPE);
+  private static final List<Key<TreeNumbers>> BY_TREE =
+      List.of(Keys.COST_BY_TREE, Keys.PORT_PRIORITY_BY_TREE);
   private static final Evidence NO_MEMBER = new Evidence.Default("no member of a bundle");
 
   private final SortedMap<PortName, PortDraft> ports;
@@ -135,6 +138,11 @@ final class BundleRule {
     link(Keys.SPEED, PortCommand.Speed.class, member, bundle, verdict);
     link(Keys.DUPLEX, PortCommand.Duplex.class, member, bundle, verdict);
     TREE.forEach(key -> take(key, member, bundle, membership));
+    BY_TREE.forEach(
+        key ->
+            member.put(
+                key,
+                bundle.get(key).map(numbers -> numbers.because(membership)).because(membership)));
     member.put(Keys.SUSPENDED, verdict.suspended());
   }
 

@@ -35,7 +35,8 @@ public final class EffectiveSettings {
     Stanzas stanzas = Stanzas.of(text);
     Lines others = stanzas.others();
     VlanDatabase vlans = VlanDatabaseBuilder.build(others, stanzas.ports(), dialect);
-    SortedMap<PortName, PortDraft> drafts = drafts(stanzas, dialect);
+    SpanningTree tree = SpanningTreeBuilder.build(stanzas.globals(dialect), dialect);
+    SortedMap<PortName, PortDraft> drafts = drafts(stanzas, dialect, tree);
     new BundleRule(drafts).apply();
     new UpRule(drafts, new CarriedRule(vlans, others), incomplete(text, stanzas)).apply();
     NavigableMap<PortName, PortSettings> ports = new TreeMap<>();
@@ -55,7 +56,7 @@ public final class EffectiveSettings {
             ports,
             stanzas.removed(),
             new GatewayBuilder(dialect).build(drafts),
-            SpanningTreeBuilder.build(stanzas.globals(dialect), dialect),
+            tree,
             routing(others, dialect),
             stanzas.doubtfulHeaders(),
             stanzas.unknownElsewhere(),
@@ -65,7 +66,8 @@ public final class EffectiveSettings {
     return settings.withGateways(settings.gateways().stream().map(rule::judge).toList());
   }
 
-  private static SortedMap<PortName, PortDraft> drafts(Stanzas stanzas, Dialect dialect) {
+  private static SortedMap<PortName, PortDraft> drafts(
+      Stanzas stanzas, Dialect dialect, SpanningTree tree) {
     SortedMap<PortName, Lines> lines = stanzas.ports();
     Globals globals = Globals.of(stanzas.globals(dialect), dialect);
     ModeRule mode = new ModeRule(globals, stanzas.globals(dialect), lines);
@@ -74,6 +76,7 @@ public final class EffectiveSettings {
     FastStartRule fastStart = new FastStartRule(globals);
     GuardRule guard = new GuardRule(globals);
     PlainRule plain = new PlainRule(globals);
+    TreePortRule trees = new TreePortRule(tree.mode());
     NavigableMap<PortName, PortDraft> drafts = new TreeMap<>();
     Map<Setting<?>, Setting<?>> shared = new HashMap<>();
     lines.forEach(
@@ -88,6 +91,7 @@ public final class EffectiveSettings {
           fastStart.apply(draft);
           guard.apply(draft);
           plain.apply(draft);
+          trees.apply(draft);
           drafts.put(name, draft);
         });
     return drafts;

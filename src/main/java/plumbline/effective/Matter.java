@@ -47,6 +47,18 @@ enum Matter {
   UDLD("udld *"),
   COST("spanning-tree", "spanning-tree cost *"),
   PORT_PRIORITY("spanning-tree", "spanning-tree port-priority *"),
+  TREE_COSTS(
+      "spanning-tree",
+      "spanning-tree vlan",
+      "spanning-tree vlan cost *",
+      "spanning-tree mst",
+      "spanning-tree mst cost *"),
+  TREE_PORT_PRIORITIES(
+      "spanning-tree",
+      "spanning-tree vlan",
+      "spanning-tree vlan port-priority *",
+      "spanning-tree mst",
+      "spanning-tree mst port-priority *"),
   LINK_TYPE("spanning-tree", "spanning-tree link-type *"),
   BUNDLE("channel-group *", "lag *"),
   MIN_LINKS("lacp min-links *", "port-channel min-links *"),

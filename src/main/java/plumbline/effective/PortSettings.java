@@ -3,6 +3,7 @@ package plumbline.effective;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import plumbline.port.PortName;
 import plumbline.setting.Carried;
 import plumbline.setting.Evidence;
@@ -10,6 +11,7 @@ import plumbline.setting.Key;
 import plumbline.setting.Keys;
 import plumbline.setting.PortMode;
 import plumbline.setting.Setting;
+import plumbline.setting.TreeNumbers;
 import plumbline.setting.Truth;
 import plumbline.vlan.VlanId;
 import plumbline.vlan.VlanSet;
@@ -60,6 +62,11 @@ public record PortSettings(
     return settings.containsKey(Keys.ALLOWED_FROM_DEFAULT)
         ? get(Keys.ALLOWED_FROM_DEFAULT).value()
         : Optional.empty();
+  }
+
+  /** A number of the port in one tree, which the function picks. */
+  public Setting<Long> inTree(Key<TreeNumbers> key, Function<TreeNumbers, Setting<Long>> tree) {
+    return get(key).value().map(tree).orElseThrow();
   }
 
   /** Whether a line makes it a port of type network, which blocks while it hears no BPDUs. */

@@ -26,12 +26,12 @@ record CostRange(String name, long least, long most) {
     return least == most;
   }
 
-  /** The cost at an end of a link; empty where the text does not bound it. */
-  static Optional<CostRange> of(LinkEnd end, FabricLink link) {
+  /** The cost in a tree at an end of a link; empty where the text does not bound it. */
+  static Optional<CostRange> of(LinkEnd end, FabricLink link, TreeScope scope) {
     if (end.settings().isEmpty()) {
       return Optional.empty();
     }
-    Setting<Long> configured = end.settings().get().get(Keys.STP_COST);
+    Setting<Long> configured = end.settings().get().inTree(Keys.COST_BY_TREE, scope::number);
     if (!configured.isDecided()) {
       return Optional.empty();
     }

@@ -21,15 +21,21 @@ record TreeLink(int index, TreeEnd first, TreeEnd second) {
    * @param cost its path cost; empty where the text does not bound it
    */
   record TreeEnd(String switchName, Optional<PortId> id, Optional<CostRange> cost) {
-    private static TreeEnd of(LinkEnd end, FabricLink link) {
-      return new TreeEnd(end.port().switchName(), portId(end), CostRange.of(end, link));
+    private static TreeEnd of(LinkEnd end, FabricLink link, TreeScope scope) {
+      return new TreeEnd(
+          end.port().switchName(), portId(end, scope), CostRange.of(end, link, scope));
     }
 
-    private static Optional<PortId> portId(LinkEnd end) {
-      Optional<Setting<Integer>> priority =
-          end.settings().map(port -> port.get(Keys.STP_PORT_PRIORITY)).filter(Setting::isDecided);
+    private static Optional<PortId> portId(LinkEnd end, TreeScope scope) {
+      Optional<Setting<Long>> priority =
+          end.settings()
+              .map(port -> port.inTree(Keys.PORT_PRIORITY_BY_TREE, scope::number))
+              .filter(Setting::isDecided);
       return priority.map(
-          known -> new PortId(known.value().orElse(PortId.DEFAULT_PRIORITY), number(end)));
+          known ->
+              new PortId(
+                  known.value().map(Math::toIntExact).orElse(PortId.DEFAULT_PRIORITY),
+                  number(end)));
     }
 
     /** Common practice, no source: ports are numbered in the order of their names. */
@@ -43,8 +49,10 @@ record TreeLink(int index, TreeEnd first, TreeEnd second) {
     }
   }
 
-  static TreeLink of(int index, FabricLink link) {
-    return new TreeLink(index, TreeEnd.of(link.first(), link), TreeEnd.of(link.second(), link));
+  /** A link in one tree. */
+  static TreeLink of(int index, FabricLink link, TreeScope scope) {
+    return new TreeLink(
+        index, TreeEnd.of(link.first(), link, scope), TreeEnd.of(link.second(), link, scope));
   }
 
   /** Whether priorities and costs of both ends are known well enough to try every reading. */

@@ -3,6 +3,8 @@ package plumbline.fabric;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import plumbline.effective.SpanningTree;
+import plumbline.setting.Setting;
+import plumbline.setting.TreeNumbers;
 import plumbline.vlan.VlanId;
 
 /**
@@ -21,6 +23,11 @@ public record TreeScope(VlanId vlan, OptionalInt instance) {
   /** The configured priority in this tree. */
   SpanningTree.Priority priority(SpanningTree tree) {
     return instance.isPresent() ? tree.priorityOf(instance.getAsInt()) : tree.priorityOf(vlan);
+  }
+
+  /** A number of a port in this tree. */
+  Setting<Long> number(TreeNumbers numbers) {
+    return instance.isPresent() ? numbers.of(instance.getAsInt()) : numbers.of(vlan);
   }
 
   /** The identifier: the configured bits and the extension add up (IEEE 802.1Q). */

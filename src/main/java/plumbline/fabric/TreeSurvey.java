@@ -160,7 +160,9 @@ final class TreeSurvey {
         (index, link) -> {
           String part = find(link.first().port().switchName());
           if (!why.containsKey(part)) {
-            links.computeIfAbsent(part, any -> new ArrayList<>()).add(TreeLink.of(index, link));
+            links
+                .computeIfAbsent(part, any -> new ArrayList<>())
+                .add(TreeLink.of(index, link, scope));
           }
         });
     List<TreePart> parts = new ArrayList<>();

@@ -64,11 +64,18 @@ public final class Keys {
   /** Unidirectional-link detection. */
   public static final Key<Effect> UDLD = new Key<>("udld", Effect.class);
 
-  /** Configured spanning-tree path cost; absent when computed from the speed. */
+  /** Path cost that a line about the port sets; absent when computed from the speed. */
   public static final Key<Long> STP_COST = new Key<>("cost", Long.class);
 
-  /** Configured spanning-tree port priority. */
+  /** Port priority that a line about the port sets. */
   public static final Key<Integer> STP_PORT_PRIORITY = new Key<>("port-priority", Integer.class);
+
+  /** Path cost by tree, with the lines about one VLAN or one instance; none of {@link #ALL}. */
+  public static final Key<TreeNumbers> COST_BY_TREE = new Key<>("cost-by-tree", TreeNumbers.class);
+
+  /** Port priority by tree, as {@link #COST_BY_TREE}; none of {@link #ALL}. */
+  public static final Key<TreeNumbers> PORT_PRIORITY_BY_TREE =
+      new Key<>("port-priority-by-tree", TreeNumbers.class);
 
   /** Configured spanning-tree link type: {@code point-to-point} or {@code shared}. */
   public static final Key<String> LINK_TYPE = new Key<>("link-type", String.class);

@@ -88,6 +88,52 @@ class TreeSurveyTest {
     assertThat(tree().roles(2)).containsExactly(PortRole.ROOT, PortRole.DESIGNATED);
   }
 
+  /** Common practice, no source: a line about the VLAN outweighs one about the port. */
+  @Test
+  void a_cost_of_the_vlan_moves_the_blocked_end_in_its_tree_alone() {
+    line("a", "spanning-tree vlan 10,20 priority 4096");
+    onPort("b", "1/0/1", "spanning-tree vlan 10 cost 50");
+    assertThat(tree().roles(0)).containsExactly(PortRole.DESIGNATED, PortRole.ALTERNATE);
+    configs.replaceAll((name, text) -> text.replace("vlan 10\n!", "vlan 10,20\n!"));
+    TreePart other = tree(TRIANGLE, TreeScope.of(new VlanId(20)), NOTHING).get(0);
+    assertThat(other.roles(0)).containsExactly(PortRole.DESIGNATED, PortRole.ROOT);
+    onPort("b", "1/0/1", "spanning-tree cost 4");
+    assertThat(tree().roles(0)).containsExactly(PortRole.DESIGNATED, PortRole.ALTERNATE);
+    onPort("b", "1/0/1", "spanning-tree mst 0 cost 1");
+    assertThat(tree().roles(0)).containsExactly(PortRole.DESIGNATED, PortRole.ALTERNATE);
+  }
+
+  @Test
+  void a_cost_of_an_instance_moves_the_blocked_end_in_its_tree_alone() {
+    configs.replaceAll((name, text) -> text.replace("mode rapid-pvst", "mode mst"));
+    line("a", "spanning-tree mst 0-1 priority 4096");
+    onPort("b", "1/0/1", "spanning-tree vlan 10 cost 1");
+    onPort("b", "1/0/1", "spanning-tree mst 1 cost 50000");
+    TreeScope touched = new TreeScope(SHOP, OptionalInt.of(1));
+    assertThat(tree(TRIANGLE, touched, NOTHING).get(0).roles(0))
+        .containsExactly(PortRole.DESIGNATED, PortRole.ALTERNATE);
+    TreeScope other = new TreeScope(SHOP, OptionalInt.of(0));
+    assertThat(tree(TRIANGLE, other, NOTHING).get(0).roles(0))
+        .containsExactly(PortRole.DESIGNATED, PortRole.ROOT);
+  }
+
+  @Test
+  void a_port_priority_of_the_vlan_at_the_near_bridge_picks_between_two_links() {
+    String doubled =
+        TRIANGLE
+            .replace("[a Gi1/0/2, c Gi1/0/1]", "[a Gi1/0/2, b Gi1/0/2]")
+            .replace("[b Gi1/0/2, c Gi1/0/2]", "[a Gi1/0/3, c Gi1/0/1]");
+    configs.computeIfPresent(
+        "a", (any, text) -> text + "interface GigabitEthernet1/0/3\n switchport mode trunk\n!\n");
+    line("a", "spanning-tree vlan 10 priority 4096");
+    TreeScope shop = TreeScope.of(SHOP);
+    assertThat(tree(doubled, shop, NOTHING).get(0).roles(1))
+        .containsExactly(PortRole.DESIGNATED, PortRole.ALTERNATE);
+    onPort("a", "1/0/2", "spanning-tree vlan 10 port-priority 64");
+    assertThat(tree(doubled, shop, NOTHING).get(0).roles(1))
+        .containsExactly(PortRole.DESIGNATED, PortRole.ROOT);
+  }
+
   @Test
   void equal_priorities_are_decided_by_the_addresses_of_the_design() {
     assertThat(tree().root()).contains("a");
