@@ -75,7 +75,7 @@ public final class EffectiveSettings {
     VlanRule vlan = new VlanRule(globals);
     FastStartRule fastStart = new FastStartRule(globals);
     GuardRule guard = new GuardRule(globals);
-    PlainRule plain = new PlainRule(globals);
+    PlainRule plain = new PlainRule(globals, lines.keySet());
     TreePortRule trees = new TreePortRule(tree.mode());
     NavigableMap<PortName, PortDraft> drafts = new TreeMap<>();
     Map<Setting<?>, Setting<?>> shared = new HashMap<>();

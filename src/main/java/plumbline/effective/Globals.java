@@ -20,6 +20,7 @@ import plumbline.statement.SwitchCommand;
  * @param routedMtu size of routed packets; absent where no line sets one
  * @param switched whether ports are switched without a line; absent where no line says
  * @param shut whether ports are shut without a line; absent where no line says
+ * @param qos whether a line turns QoS on or off; absent where none does
  */
 record Globals(
     Dialect dialect,
@@ -33,7 +34,8 @@ record Globals(
     Setting<Integer> jumboMtu,
     Setting<Integer> routedMtu,
     Setting<Boolean> switched,
-    Setting<Boolean> shut) {
+    Setting<Boolean> shut,
+    Setting<Boolean> qos) {
   /** Reads them from the lines outside ports. */
   static Globals of(Lines lines, Dialect dialect) {
     return new Globals(
@@ -62,7 +64,8 @@ record Globals(
             .flag(Setting.absent()),
         systemDefaults(lines, dialect)
             .last(Matter.SHUT_DEFAULT, SwitchCommand.ShutDefault.class)
-            .flag(Setting.absent()));
+            .flag(Setting.absent()),
+        lines.last(Matter.QOS, SwitchCommand.QosEnable.class).flag(Setting.absent()));
   }
 
   /** A text that breaks off leaves nothing open that its dialect has no line for. */

@@ -110,6 +110,7 @@ enum Matter {
       "spanning-tree port type edge bpdufilter *"),
   LOOP_DEFAULT("spanning-tree", "spanning-tree loopguard *"),
   UDLD_DEFAULT("udld *"),
+  QOS("mls", "mls qos", "qos"),
   SYSTEM_MTU("system", "system mtu *", "system jumbomtu *"),
   ROUTING("ip", "ip routing *"),
   SWITCHED_DEFAULT("system", "system default", "system default switchport"),

@@ -1,5 +1,6 @@
 package plumbline.effective;
 
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -20,9 +21,16 @@ import plumbline.statement.SwitchCommand.TreeScope;
 final class PlainRule {
   private final Globals globals;
   private final Dialect dialect;
+  private final QosSwitch qos;
 
-  PlainRule(Globals globals) {
+  /**
+   * The rule for the ports of one switch.
+   *
+   * @param ports the ports that its text opens
+   */
+  PlainRule(Globals globals, Collection<PortName> ports) {
     this.globals = globals;
+    this.qos = new QosSwitch(globals, ports);
     this.dialect = globals.dialect();
   }
 
@@ -42,11 +50,7 @@ final class PlainRule {
             .last(Matter.DUPLEX, PortCommand.Duplex.class)
             .operand(PortCommand.Duplex::duplex, dialect.fact("auto", "duplex auto")));
     port.put(Keys.MTU, mtu(port));
-    port.put(
-        Keys.QOS_TRUST,
-        lines
-            .last(Matter.TRUST, PortCommand.QosTrust.class)
-            .operand(PortCommand.QosTrust::marking, dialect.fact("none", "no trust line")));
+    port.put(Keys.QOS_TRUST, qos.trust(lines));
     port.put(Keys.POLICY_IN, policy(lines, true));
     port.put(Keys.POLICY_OUT, policy(lines, false));
     port.put(Keys.STORM_CONTROL, stormControl(lines));

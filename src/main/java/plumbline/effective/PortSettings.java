@@ -37,6 +37,10 @@ public record PortSettings(
   static final Evidence NETWORK =
       new Evidence.Default("a port of type network blocks while it hears no BPDUs");
 
+  /** Stands behind the trust of a port whose trust line has no effect. */
+  public static final Evidence QOS_OFF =
+      new Evidence.Default("QoS is off on this switch: a trust line has no effect");
+
   /** Copies the collections. */
   public PortSettings {
     settings = Map.copyOf(settings);

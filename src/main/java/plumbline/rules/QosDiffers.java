@@ -6,6 +6,7 @@ import plumbline.design.Qos;
 import plumbline.design.RoleKeys;
 import plumbline.design.Wanted;
 import plumbline.effective.Dialect;
+import plumbline.effective.PortSettings;
 import plumbline.finding.Severity;
 import plumbline.setting.Evidence;
 import plumbline.setting.Key;
@@ -59,9 +60,20 @@ final class QosDiffers implements PortRule {
         trust,
         trust.is(wanted),
         wanted.equals(NONE) ? "no trust in the marking" : "trust in the " + marking(wanted),
-        found.equals(NONE) ? "no line that trusts a marking" : "trust in the " + marking(found),
-        trustConsequence(Words.farEnd(port.port()), wanted, found),
+        isOff(trust)
+            ? "a trust line without effect: QoS is off on the switch"
+            : found.equals(NONE)
+                ? "no line that trusts a marking"
+                : "trust in the " + marking(found),
+        isOff(trust)
+            ? "No port of this switch sorts frames by their marking: when a link is full, voice"
+                + " waits in line with everything else."
+            : trustConsequence(Words.farEnd(port.port()), wanted, found),
         at);
+  }
+
+  private static boolean isOff(Setting<String> trust) {
+    return trust.evidence().contains(PortSettings.QOS_OFF);
   }
 
   /** Only switches of the classic campus kind mistrust what no line tells them to trust. */

@@ -169,8 +169,13 @@ public sealed interface PortCommand extends Command {
   /** Frame payload in octets. */
   record Mtu(Optional<Integer> octets) implements PortCommand {}
 
-  /** Trusted marking: {@code cos}, {@code dscp}, {@code ip-precedence} or {@code device}. */
-  record QosTrust(Optional<String> marking) implements PortCommand {}
+  /**
+   * Trusted marking.
+   *
+   * @param marking {@code cos}, {@code dscp}, {@code ip-precedence} or {@code device}
+   * @param needsEnable true in the spelling of families that trust nothing while QoS is off
+   */
+  record QosTrust(Optional<String> marking, boolean needsEnable) implements PortCommand {}
 
   /**
    * QoS policy.

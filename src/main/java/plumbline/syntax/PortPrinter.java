@@ -73,7 +73,9 @@ final class PortPrinter {
               c -> "lacp mode" + operand(c.mode().map(PortPrinter::bundleMode))),
           on(PortCommand.MinLinks.class, c -> "port-channel min-links" + operand(c.count())),
           on(PortCommand.MultiChassis.class, c -> "vpc" + operand(c.id())),
-          on(PortCommand.QosTrust.class, c -> "mls qos trust" + marking(c.marking())),
+          on(
+              PortCommand.QosTrust.class,
+              c -> (c.needsEnable() ? "mls " : "") + "qos trust" + marking(c.marking())),
           on(
               PortCommand.ServicePolicy.class,
               c -> "service-policy " + (c.input() ? "input" : "output") + operand(c.name())),

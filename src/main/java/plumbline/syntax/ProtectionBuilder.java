@@ -30,9 +30,9 @@ final class ProtectionBuilder extends SwitchConfigParserBaseVisitor<Command> {
             : Optional.ofNullable(line.marking()).map(m -> m.getStart().getText());
     if (marking.filter("none"::equals).isPresent()) {
       operands.invert();
-      return new PortCommand.QosTrust(Optional.empty());
+      return new PortCommand.QosTrust(Optional.empty(), line.MLS() != null);
     }
-    return new PortCommand.QosTrust(marking);
+    return new PortCommand.QosTrust(marking, line.MLS() != null);
   }
 
   @Override

@@ -24,17 +24,18 @@ class PortSettingTest {
         sw1: {PLACE}
       """;
   private static final String OWN =
-      "hostname sw1\n!\nvtp mode transparent\n!\nvlan 231,250,999\n!\n";
+      "hostname sw1\n!\nvtp mode transparent\n!\nmls qos\n!\nvlan 231,250,999\n!\n";
   private static final String LEAF =
       "! device: sw1\nhostname sw1\n!\nvlan 231,250,999\n!\nspanning-tree mode mstp\n!\n";
   private static final String ACCESS = " switchport mode access\n switchport access vlan 250\n";
   private static final String TRUNK =
       " switchport trunk native vlan 999\n switchport trunk allowed vlan 250\n"
           + " switchport mode trunk\n switchport nonegotiate\n";
+  private static final String SHEET = "ports: {Gi1/0/1: one}";
   private static final String END = "!\nend\n";
 
   private static AuditOutcome sheet(String role, String lines) {
-    return run(role, "ports: {Gi1/0/1: one}", "", OWN + "interface Gi1/0/1\n" + lines + END);
+    return run(role, SHEET, "", OWN + "interface Gi1/0/1\n" + lines + END);
   }
 
   private static AuditOutcome run(String role, String place, String rest, String config) {
@@ -243,6 +244,20 @@ class PortSettingTest {
                     role,
                     "",
                     stanza.formatted(" mls qos trust dscp\n mtu 9000\n") + member(49, wrong))))
+        .isEmpty();
+  }
+
+  @Test
+  void a_trust_line_without_effect_is_no_trust() {
+    String trust = "mode: access, access: office, qos: trust-cos";
+    String config = OWN.replace("mls qos", "no mls qos");
+    String port = "interface GigabitEthernet1/0/1\n" + ACCESS + " mls qos trust cos\n";
+    assertThat(found(run(trust, SHEET, "", OWN + port + END))).isEmpty();
+    assertThat(found(run(trust, SHEET, "", config + port + END)))
+        .containsExactly(
+            "weakens qos-differs: a trust line without effect: QoS is off on the switch");
+    assertThat(
+            found(run("mode: access, access: office, qos: none", SHEET, "", config + port + END)))
         .isEmpty();
   }
 
