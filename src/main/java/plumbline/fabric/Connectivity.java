@@ -22,6 +22,7 @@ public final class Connectivity {
   private final int[] above;
   private final int[] part;
   private final int[][] below;
+  private final int[] toLowest;
 
   /**
    * An edge.
@@ -59,6 +60,8 @@ public final class Connectivity {
         children.stream()
             .map(of -> of.stream().mapToInt(Integer::intValue).toArray())
             .toArray(int[][]::new);
+    this.toLowest = filled(vertices);
+    findWays();
   }
 
   /**
@@ -123,6 +126,48 @@ public final class Connectivity {
   /** The part that a vertex is in: the lowest vertex of it. */
   public int partOf(int vertex) {
     return part[vertex];
+  }
+
+  /** The end of an edge that is not this one. */
+  public int across(int edge, int vertex) {
+    return edges.get(edge).across(vertex);
+  }
+
+  /**
+   * The edges of a short way from a vertex to the lowest vertex of its part, in order. Two such
+   * ways are a walk between their beginnings, so whatever cuts these off from each other is on it.
+   */
+  public List<Integer> wayDown(int vertex) {
+    List<Integer> way = new ArrayList<>();
+    int at = vertex;
+    while (toLowest[at] != NONE) {
+      way.add(toLowest[at]);
+      at = edges.get(toLowest[at]).across(at);
+    }
+    return way;
+  }
+
+  /** Breadth first, so that the ways are short. */
+  private void findWays() {
+    boolean[] seen = new boolean[part.length];
+    List<Integer> open = new ArrayList<>();
+    for (int vertex = 0; vertex < part.length; vertex++) {
+      if (part[vertex] == vertex) {
+        seen[vertex] = true;
+        open.add(vertex);
+      }
+    }
+    for (int next = 0; next < open.size(); next++) {
+      int from = open.get(next);
+      for (int edge : incident[from]) {
+        int to = edges.get(edge).across(from);
+        if (!seen[to]) {
+          seen[to] = true;
+          toLowest[to] = edge;
+          open.add(to);
+        }
+      }
+    }
   }
 
   /** The lower end of an edge that is a bridge. */

@@ -1,6 +1,7 @@
 package plumbline.fabric;
 
 import java.util.List;
+import java.util.Set;
 import plumbline.port.PortName;
 import plumbline.setting.Carried;
 import plumbline.setting.Truth;
@@ -49,6 +50,15 @@ public final class VlanGraph {
       return Truth.YES;
     }
     return possible.joins(from, to, failure) ? Truth.UNKNOWN : Truth.NO;
+  }
+
+  /** Every failure that may change whether two places are joined. */
+  Set<Failure> suspects(Point one, Point other) {
+    int from = chassis.indexOf(one.switchName(), one.port());
+    int to = chassis.indexOf(other.switchName(), other.port());
+    return certain.joins(from, to, new Failure.None())
+        ? certain.suspects(from, to)
+        : possible.suspects(from, to);
   }
 
   /** The links that carry the VLAN for certain or perhaps, by index, ascending. */

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import plumbline.fabric.Connectivity.Edge;
 import plumbline.setting.Truth;
@@ -22,6 +24,7 @@ final class VlanLayer {
   private final Map<Integer, List<CableEdge>> cables = new TreeMap<>();
   private final Map<Integer, Integer> linkEdges = new HashMap<>();
   private final Map<Integer, Connectivity> searched = new HashMap<>();
+  private final Map<Integer, CableEdge> byNumber = new HashMap<>();
   private final BitSet fragile = new BitSet();
   private Connectivity switches;
   private Connectivity boxes;
@@ -29,11 +32,12 @@ final class VlanLayer {
   /**
    * The cables of a link between the same two boxes.
    *
+   * @param link index of the link
    * @param edge the boxes
    * @param number the edge among the boxes
    * @param cables indexes of the cables in the link
    */
-  private record CableEdge(Edge edge, int number, List<Integer> cables) {}
+  private record CableEdge(int link, Edge edge, int number, List<Integer> cables) {}
 
   VlanLayer(Chassis chassis, List<FabricLink> links, boolean certain) {
     this.chassis = chassis;
@@ -63,14 +67,16 @@ final class VlanLayer {
       byBoxes(link)
           .forEach(
               (edge, these) -> {
-                edges.add(new CableEdge(edge, ofBoxes.size(), these));
+                CableEdge one = new CableEdge(entry.getKey(), edge, ofBoxes.size(), these);
+                edges.add(one);
+                byNumber.put(ofBoxes.size(), one);
                 ofBoxes.add(edge);
               });
       entry.setValue(edges);
       markFragile(entry.getKey(), edges);
     }
     switches = Connectivity.of(chassis.count(), ofSwitches);
-    boxes = chassis.rings().isEmpty() ? switches : Connectivity.of(chassis.count(), ofBoxes);
+    boxes = Connectivity.of(chassis.count(), ofBoxes);
   }
 
   private Map<Edge, List<Integer>> byBoxes(FabricLink link) {
@@ -109,6 +115,40 @@ final class VlanLayer {
       return withoutCable(from, to, cut);
     }
     return boxes.joins(from, to);
+  }
+
+  /** Every failure that may cut two boxes off from each other, where a walk joins them. */
+  Set<Failure> suspects(int from, int to) {
+    Set<Failure> found = new LinkedHashSet<>();
+    for (int end : List.of(from, to)) {
+      int at = end;
+      found.add(box(at));
+      for (int number : boxes.wayDown(end)) {
+        CableEdge edge = byNumber.get(number);
+        if (edge != null) {
+          suspectLink(found, edge.link());
+        }
+        at = boxes.across(number, at);
+        found.add(box(at));
+      }
+    }
+    return found;
+  }
+
+  /** A bundle that needs more than one cable may go down with any of them, or with any box. */
+  private void suspectLink(Set<Failure> found, int link) {
+    found.add(new Failure.OfLink(link));
+    for (CableEdge edge : cables.get(link)) {
+      if (links.get(link).cables().size() > 1) {
+        edge.cables().forEach(cable -> found.add(new Failure.OfCable(link, cable)));
+      }
+      found.add(box(edge.edge().one()));
+      found.add(box(edge.edge().other()));
+    }
+  }
+
+  private Failure box(int at) {
+    return new Failure.OfSwitch(chassis.box(at).name(), chassis.box(at).member());
   }
 
   private boolean withoutLink(int from, int to, int link) {

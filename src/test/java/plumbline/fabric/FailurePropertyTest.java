@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -216,6 +217,39 @@ class FailurePropertyTest {
         }
       }
     }
+  }
+
+  /** Two hosts with two attachments each, some of which carry the VLAN only perhaps. */
+  @Property(tries = 100)
+  void what_takes_a_promise_away_is_found_without_trying_every_failure(@ForAll long seed) {
+    Site site = new Site(seed);
+    Fabric fabric = Sites.fabric(site.design(), site.configs());
+    Random random = new Random(~seed);
+    for (int turn = 0; turn < 10; turn++) {
+      Reach reach =
+          new Reach(fabric.graph(SHOP), attachments(site, random), attachments(site, random));
+      Truth now = reach.holds(new Failure.None());
+      Map<Failure, Truth> all = new LinkedHashMap<>();
+      for (Failure failure : fabric.failures()) {
+        Truth then = reach.holds(failure);
+        if (now != Truth.NO && then != now) {
+          all.put(failure, then);
+        }
+      }
+      assertThat(reach.cuts()).containsExactlyInAnyOrderEntriesOf(all);
+    }
+  }
+
+  private static List<Attachment> attachments(Site site, Random random) {
+    List<Box> boxes = site.boxes();
+    return random
+        .ints(2, 0, boxes.size())
+        .mapToObj(
+            at ->
+                new Attachment(
+                    point(boxes.get(at)),
+                    List.of(Truth.YES, Truth.NO, Truth.UNKNOWN).get(random.nextInt(3))))
+        .toList();
   }
 
   private static VlanGraph.Point point(Box box) {
