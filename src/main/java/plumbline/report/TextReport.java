@@ -184,22 +184,22 @@ public final class TextReport {
 
   private void switchSection(String name, List<Finding> findings) {
     page.gap().heading(name.isEmpty() ? "No switch of the design" : name);
-    for (Finding finding : findings) {
+    for (Alike alike : Alike.of(findings)) {
       page.gap();
-      finding(finding);
+      block(alike);
     }
   }
 
-  private void finding(Finding finding) {
+  private void block(Alike alike) {
+    Finding finding = alike.first();
     String severity = finding.severity().toString().toUpperCase(Locale.ROOT);
-    page.marked(ink(finding), "  ", severity + "  ", portAndSubject(finding));
+    page.marked(ink(finding), "  ", severity + "  ", alike.heading());
     plumb("found", note.on(Words.withFewLines(finding.found())));
     plumb("designed", note.on(finding.designed()));
     plumb("so", note.on(finding.consequence()));
     plumb("also at", finding.others().stream().map(Place::toString).collect(joining(", ")));
     String label = "config";
-    List<String> evidence = Words.evidence(finding.evidence());
-    for (String line : evidence) {
+    for (String line : alike.evidence()) {
       plumb(label, line);
       label = "";
     }
@@ -213,15 +213,6 @@ public final class TextReport {
       page.hanging(
           "  | " + (label + " ".repeat(10)).substring(0, 10), "  | " + " ".repeat(10), words);
     }
-  }
-
-  private static String portAndSubject(Finding finding) {
-    String port = finding.place().flatMap(Place::port).orElse("");
-    String subject = finding.subject();
-    if (port.isEmpty() && subject.isEmpty()) {
-      return "the whole switch";
-    }
-    return port.isEmpty() || subject.isEmpty() ? port + subject : port + ", " + subject;
   }
 
   private static String place(Finding finding) {

@@ -211,8 +211,48 @@ final class Samples {
         Result.Narrowed.NOT);
   }
 
-  /** The same result with one finding instead of its own. */
-  static Result with(Result one, Finding finding) {
+  /** What one port of the phones' row lacks; the words are those of all. */
+  static Finding phone(int port, String subject) {
+    String name = "GigabitEthernet1/0/" + port;
+    int line = 100 + 5 * port;
+    return new Finding(
+        "fast-start-missing",
+        Severity.WEAKENS,
+        Optional.of(Place.ofPort("north-sw1", name)),
+        Optional.of(PortName.of(PortKind.GIGABIT_ETHERNET, 1, 0, port)),
+        List.of(),
+        VlanSet.NONE,
+        subject,
+        "fast-start on",
+        "fast-start off",
+        "The "
+            + subject
+            + " device waits for the network about 30 seconds, each time that it is switched on.",
+        List.of(
+            Proof.of(NORTH_1, new Evidence.Line(line, "interface " + name)),
+            Proof.of(NORTH_1, new Evidence.Default("campus: fast-start off"))),
+        Optional.of(new Position("design.yaml", 21, 40)));
+  }
+
+  /** A finding at the place of another. */
+  static Finding at(Finding one, Finding other) {
+    return new Finding(
+        one.rule(),
+        one.severity(),
+        other.place(),
+        other.portOrder(),
+        one.others(),
+        one.vlans(),
+        other.subject(),
+        one.designed(),
+        one.found(),
+        one.consequence(),
+        one.evidence(),
+        one.design());
+  }
+
+  /** The same result with these findings instead of its own. */
+  static Result with(Result one, Finding... findings) {
     return new Result(
         one.at(),
         one.site(),
@@ -221,7 +261,7 @@ final class Samples {
         one.configs(),
         one.silentRules(),
         one.verdict(),
-        List.of(finding),
+        List.of(findings),
         one.checks(),
         one.notAudited(),
         one.notInScope(),

@@ -29,6 +29,35 @@ class TextReportTest {
   }
 
   @Test
+  void ports_that_lack_the_same_in_the_same_words_are_one_block() {
+    List<Finding> phones = new ArrayList<>();
+    IntStream.rangeClosed(9, 49)
+        .filter(port -> port != 12)
+        .forEach(port -> phones.add(Samples.phone(port, "desk-phone")));
+    phones.add(Samples.phone(12, "ticket-printer"));
+    phones.add(Samples.findings().get(5));
+    Result row = Samples.with(Samples.drift(), phones.toArray(Finding[]::new));
+    GoldenFile.check("report/alike.txt", TextReport.of(row, false));
+    assertThat(JsonReport.of(row, "0").split("\"rule\":\\s*\"fast-start-missing\"", -1))
+        .hasSize(42);
+  }
+
+  @Test
+  void a_worse_finding_of_one_port_stands_first_and_its_twin_stays_in_the_block() {
+    Finding worse = Samples.at(Samples.findings().get(5), Samples.phone(11, "desk-phone"));
+    Result row =
+        Samples.with(
+            Samples.drift(),
+            Samples.phone(10, "desk-phone"),
+            worse,
+            Samples.phone(11, "desk-phone"));
+    String text = TextReport.of(row, false);
+    assertThat(text.indexOf("BREAKS  GigabitEthernet1/0/11, desk-phone"))
+        .isPositive()
+        .isLessThan(text.indexOf("WEAKENS  GigabitEthernet1/0/10-11, 2 ports: desk-phone"));
+  }
+
+  @Test
   void the_inputs_of_a_fleet_are_summed_up() {
     GoldenFile.check("report/fleet.txt", TextReport.of(Samples.manyConfigs(60), false));
   }
