@@ -775,6 +775,7 @@ securityDetail
 portAddress
   : 'ip' 'address' ( address mask? gateway? 'secondary'? )?                                                 # ipAddress
   | 'ip' 'address' 'dhcp' tail                                                                              # ipAddressDhcp
+  | 'ip' 'unnumbered' word*                                                                                 # ipUnnumbered
   | 'ip' 'address' 'virtual' address?                                                                       # anycastAddress
   | 'ip' 'virtual-router' 'address' address?                                                                # anycastAddress
   | 'ip' 'address' ( 'negotiated' | 'pool' ) tail                                                           # addressHarmless
@@ -970,7 +971,6 @@ ipDetail
   | 'mtu'
   | 'mroute-cache'
   | 'tcp'
-  | 'unnumbered'
   | 'verify'
   | 'source'
   | 'device'

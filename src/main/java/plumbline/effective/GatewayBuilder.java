@@ -29,7 +29,7 @@ final class GatewayBuilder {
   List<Gateway> build(SortedMap<PortName, PortDraft> ports) {
     List<Gateway> gateways = new ArrayList<>();
     for (PortDraft port : ports.values()) {
-      vlanOf(port).ifPresent(vlan -> gateways.add(gateway(vlan, port)));
+      vlanOf(port).ifPresent(vlan -> gateways.add(gateway(vlan, port, ports)));
     }
     gateways.sort(Comparator.comparing(Gateway::vlan).thenComparing(Gateway::port));
     return gateways;
@@ -48,9 +48,9 @@ final class GatewayBuilder {
         : Optional.empty();
   }
 
-  private Gateway gateway(VlanId vlan, PortDraft port) {
+  private Gateway gateway(VlanId vlan, PortDraft port, SortedMap<PortName, PortDraft> ports) {
     Lines lines = port.lines();
-    Setting<List<String>> addresses = addresses(lines);
+    Setting<List<String>> addresses = addresses(lines, ports);
     return new Gateway(
         vlan,
         port.name(),
@@ -85,6 +85,49 @@ final class GatewayBuilder {
                 statement.command() instanceof PortCommand.AccessGroup group
                     && group.input() == input)
         .flag(dialect.fact(false, "no packet filter"));
+  }
+
+  /**
+   * The interface's own addresses; of one that answers under another's address, that one's, for an
+   * address of its own takes the place of a borrowed one, and the other way round (common practice,
+   * no source).
+   */
+  private Setting<List<String>> addresses(Lines lines, SortedMap<PortName, PortDraft> ports) {
+    List<Statement> own = new ArrayList<>(lines.statements());
+    own.removeIf(one -> one.command() instanceof PortCommand.Unnumbered);
+    Optional<Statement> loan = loan(lines);
+    if (loan.isEmpty()) {
+      return addresses(lines.only(own));
+    }
+    Evidence line = loan.get().evidence();
+    PortName lender = ((PortCommand.Unnumbered) loan.get().command()).lender().orElseThrow();
+    PortDraft from = ports.get(lender);
+    LastWord<PortCommand.Unnumbered> last =
+        lines.last(Matter.ADDRESS, PortCommand.Unnumbered.class);
+    if (last instanceof LastWord.Open<PortCommand.Unnumbered> open) {
+      return new Setting.Unknown<>(open.why(), open.evidence());
+    }
+    if (from == null || loan(from.lines()).isPresent()) {
+      return new Setting.Unknown<>(
+          "the text shows no address of " + dialect.print(lender), List.of(line));
+    }
+    return LastWord.behind(line, addresses(from.lines()));
+  }
+
+  /** The line that borrows an address, where it stands. */
+  private static Optional<Statement> loan(Lines lines) {
+    Optional<Statement> loan = Optional.empty();
+    for (Statement statement : lines.statements()) {
+      boolean sets = statement.form() == Form.SET;
+      if (statement.command() instanceof PortCommand.Unnumbered) {
+        loan = Optional.of(statement).filter(any -> sets);
+      } else if (statement.command() instanceof PortCommand.Address address
+          && address.version() == 4
+          && sets) {
+        loan = Optional.empty();
+      }
+    }
+    return loan;
   }
 
   /** The first address stands until another first one or a bare {@code no} replaces it. */

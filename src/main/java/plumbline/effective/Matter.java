@@ -73,7 +73,7 @@ enum Matter {
   SNOOPING("ip dhcp", "ip dhcp snooping", "ip dhcp snooping trust *"),
   INSPECTION("ip arp", "ip arp inspection", "ip arp inspection trust *"),
   DESCRIPTION("description *"),
-  ADDRESS("ip", "ip address *", "ipv6", "ipv6 address *"),
+  ADDRESS("ip", "ip address *", "ip unnumbered *", "ipv6", "ipv6 address *"),
   AUTOSTATE("autostate *"),
   PACKET_FILTER("ip access-group *", "ipv6 traffic-filter *"),
   TAG("encapsulation *"),

@@ -3,6 +3,7 @@ package plumbline.statement;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import plumbline.port.PortName;
 import plumbline.setting.Bundle;
 import plumbline.setting.VoiceVlan;
 import plumbline.statement.SwitchCommand.TreeScope;
@@ -207,6 +208,13 @@ public sealed interface PortCommand extends Command {
    */
   record Address(int version, Optional<String> address, Optional<String> mask, boolean secondary)
       implements PortCommand {}
+
+  /**
+   * Answers under the address of another interface.
+   *
+   * @param lender that interface; empty where a negation leaves it out
+   */
+  record Unnumbered(Optional<PortName> lender) implements PortCommand {}
 
   /**
    * One line of a first-hop redundancy group. A line with {@link Attribute#OTHER} and no value is

@@ -4,6 +4,8 @@ import java.util.Locale;
 import java.util.Optional;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.tree.TerminalNode;
+import plumbline.port.PortName;
+import plumbline.port.PortNames;
 import plumbline.statement.Command;
 import plumbline.statement.PortCommand;
 import plumbline.statement.PortCommand.Redundancy;
@@ -15,6 +17,7 @@ import plumbline.syntax.SwitchConfigParser.AttributeHarmlessContext;
 import plumbline.syntax.SwitchConfigParser.AutostateContext;
 import plumbline.syntax.SwitchConfigParser.IpAddressContext;
 import plumbline.syntax.SwitchConfigParser.IpAddressDhcpContext;
+import plumbline.syntax.SwitchConfigParser.IpUnnumberedContext;
 import plumbline.syntax.SwitchConfigParser.Ipv6AddressContext;
 import plumbline.syntax.SwitchConfigParser.Ipv6AddressDhcpContext;
 import plumbline.syntax.SwitchConfigParser.OtherAttributeContext;
@@ -55,6 +58,22 @@ final class AddressBuilder extends SwitchConfigParserBaseVisitor<Command> {
   @Override
   public Command visitIpAddressDhcp(IpAddressDhcpContext line) {
     return new PortCommand.Address(4, Optional.of("dhcp"), Optional.empty(), false);
+  }
+
+  @Override
+  public Command visitIpUnnumbered(IpUnnumberedContext line) {
+    Optional<PortName> lender = Optional.empty();
+    if (!line.word().isEmpty()) {
+      int last = line.word().size() - 1;
+      String names =
+          Operands.source(line.word(0).getStart(), line.word(last).getStop())
+              .replaceFirst("(?i)\\s+poll$", "");
+      if (PortNames.parse(names) instanceof PortNames.Reading.Ports one
+          && one.names().size() == 1) {
+        lender = Optional.of(one.names().get(0));
+      }
+    }
+    return new PortCommand.Unnumbered(operands.needed(lender));
   }
 
   @Override

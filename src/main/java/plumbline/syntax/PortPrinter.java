@@ -84,6 +84,7 @@ final class PortPrinter {
           on(PortCommand.SnoopingTrust.class, c -> "ip dhcp snooping trust"),
           on(PortCommand.InspectionTrust.class, c -> "ip arp inspection trust"),
           on(PortCommand.Address.class, PortPrinter::address),
+          on(PortCommand.Unnumbered.class, c -> "ip unnumbered" + operand(c.lender())),
           on(PortCommand.Redundancy.class, PortPrinter::redundancy),
           on(
               PortCommand.AccessGroup.class,

@@ -48,6 +48,27 @@ class GatewayRuleTest {
   }
 
   @Test
+  void it_may_answer_under_the_address_of_another_interface() {
+    String loop = "interface Loopback0\n ip address 192.0.2.9 255.255.255.255\n";
+    String vlan = "ip routing\nvlan 10\n" + PORT;
+    String borrowing = "interface Vlan10\n ip unnumbered Loopback0\n";
+    Gateway borrowed = gateway(vlan + loop + borrowing);
+    assertThat(show(borrowed.addresses())).isEqualTo("[192.0.2.9 255.255.255.255]");
+    assertThat(why(borrowed.addresses()))
+        .contains("ip unnumbered Loopback0")
+        .contains("ip address 192.0.2.9 255.255.255.255");
+    assertThat(show(borrowed.works())).isEqualTo("true");
+    assertThat(show(gateway(vlan + loop + borrowing + " " + ADDRESS + "\n").addresses()))
+        .isEqualTo("[192.0.2.2 255.255.255.0]");
+    Gateway returned = gateway(vlan + loop + borrowing + " no ip unnumbered\n");
+    assertThat(returned.addresses().isDecided()).isTrue();
+    assertThat(returned.addresses().value()).isEmpty();
+    Gateway ofNobody = gateway(vlan + borrowing);
+    assertThat(ofNobody.addresses().reason()).hasValue("the text shows no address of Loopback0");
+    assertThat(ofNobody.works().isDecided()).isFalse();
+  }
+
+  @Test
   void its_vlan_must_exist_and_be_active() {
     Gateway missing = gateway("ip routing\n" + PORT + stanza("Vlan10", ADDRESS));
     assertThat(show(missing.works())).isEqualTo("false");
