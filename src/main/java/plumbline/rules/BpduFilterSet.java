@@ -45,13 +45,24 @@ final class BpduFilterSet implements PortRule {
               port.subject(),
               DESIGNED,
               "BPDU filter: no BPDU leaves the port or is heard on it",
-              consequence(port),
+              consequence(port) + armed(port),
               port.proofs(filter),
               Optional.of(at)));
     } else if (!filter.is(Effect.WITHOUT_EFFECT) || port.modeToRepair().isEmpty()) {
       // without effect only because of a wrong mode, it comes to life with the right one
       outcomes.conforms(port.subject());
     }
+  }
+
+  /** Beside a filter a guard has no effect, and nothing else would tell of it. */
+  private static String armed(PortCase port) {
+    boolean wanted =
+        port.farEnd().isEmpty() && port.wish(RoleKeys.BPDU_GUARD).filter(Wanted::value).isPresent();
+    boolean waiting = port.isLinkEnd() && port.get(Keys.BPDU_GUARD).is(Effect.WITHOUT_EFFECT);
+    return waiting && !wanted
+        ? " BPDU guard is set there too, and only the filter keeps it quiet: without the filter the"
+            + " first BPDU disables the port, so take the guard away first."
+        : "";
   }
 
   private static String consequence(PortCase port) {

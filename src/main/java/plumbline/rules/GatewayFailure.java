@@ -50,7 +50,8 @@ final class GatewayFailure {
                 Routed.subject(device, gateway),
                 designed(served),
                 String.join("; ", found),
-                consequence(device, served),
+                consequence(device, served)
+                    + (Routed.routes(gateway) == Truth.NO ? unfiltered(gateway, served) : ""),
                 device.proofs(evidence),
                 Optional.of(served.at()))
             .about(VlanSet.of(served.vlan().id().number()));
@@ -73,10 +74,7 @@ final class GatewayFailure {
       case OPEN -> device.settings().fullName(gateway.port()) + " is shut";
       case ADDRESS -> device.settings().fullName(gateway.port()) + " has no address";
       case PARENT -> device.settings().fullName(gateway.port().parent()) + " is shut";
-      case VLAN ->
-          device.settings().vlans().exists(gateway.vlan()) == Truth.NO
-              ? vlan + " does not exist here"
-              : vlan + " is suspended or shut here";
+      case VLAN -> vlan + " " + device.whyIdle(gateway.vlan()).orElse("is not active here");
       case PORT -> "no open port carries " + vlan;
       case ROUTING -> "the switch does not route";
     };
@@ -96,6 +94,16 @@ final class GatewayFailure {
     return "gateway for "
         + served.vlan()
         + served.address().map(address -> " with address " + address).orElse("");
+  }
+
+  /** That a gateway lacks its filter shows only once it works. */
+  static String unfiltered(Gateway gateway, DesignGateway.Served served) {
+    return served.vlan().filter() && gateway.filtered().is(false)
+        ? " Once it works, "
+            + served.vlan()
+            + " lies open to every network that the switch reaches: no packet filter stands on"
+            + " the gateway."
+        : "";
   }
 
   /** What the hosts of the VLAN lose, and what is left to them. */

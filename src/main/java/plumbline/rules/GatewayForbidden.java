@@ -69,10 +69,7 @@ final class GatewayForbidden implements SwitchRule {
                 Routed.proofs(device, gateway),
                 Optional.of(vlan.at()))
             .about(VlanSet.of(vlan.id().number()));
-    if (shut) {
-      return Optional.of(candidate.at(Severity.UNTIDY));
-    }
-    return Optional.of(gateway.works().is(false) ? candidate.at(Severity.WEAKENS) : candidate);
+    return Optional.of(shut ? candidate.at(Severity.UNTIDY) : candidate);
   }
 
   private static String designed(DesignVlan vlan) {

@@ -72,10 +72,38 @@ final class GatewayNotWorking implements SwitchRule {
                 "No gateway of this switch works: hosts in "
                     + words
                     + " cannot leave their VLAN"
-                    + " through it.",
+                    + " through it."
+                    + unfiltered(device, served),
                 line ? device.proofs(routing.evidence()) : device.absence("no ip routing line"),
                 Optional.of(served.get(0).at()))
             .about(vlans));
+  }
+
+  /** Gateways that would route without their filter; what keeps one shut is told with that. */
+  private static String unfiltered(SwitchCase device, List<DesignGateway.Served> served) {
+    List<String> open =
+        served.stream()
+            .filter(
+                one ->
+                    one.vlan().filter()
+                        && Routed.in(device, one.vlan().id()).stream()
+                            .anyMatch(GatewayNotWorking::routesUnfiltered))
+            .map(one -> one.vlan().toString())
+            .toList();
+    return open.isEmpty()
+        ? ""
+        : " Once it routes, "
+            + Words.list(open)
+            + (open.size() == 1 ? " lies" : " lie")
+            + " open to every network that it reaches: no packet filter stands on "
+            + (open.size() == 1 ? "the gateway." : "the gateways.");
+  }
+
+  private static boolean routesUnfiltered(Gateway gateway) {
+    return gateway.filtered().is(false)
+        && gateway.has(Kind.ADDRESS) == Truth.YES
+        && gateway.has(Kind.OPEN) == Truth.YES
+        && gateway.has(Kind.PARENT) == Truth.YES;
   }
 
   /** Of several interfaces in the VLAN one that works is enough. */

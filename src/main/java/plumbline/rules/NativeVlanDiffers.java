@@ -65,6 +65,10 @@ final class NativeVlanDiffers implements PortRule {
     if (port.bars(found)) {
       return untagged + " are dropped: " + port.at().name(found) + " is not in the allowed list.";
     }
+    Optional<String> idle = port.at().whyIdle(found);
+    if (idle.isPresent()) {
+      return untagged + " are dropped: " + port.at().name(found) + " " + idle.get() + ".";
+    }
     return untagged + " land in " + port.at().name(found) + " instead of " + wanted + ".";
   }
 }

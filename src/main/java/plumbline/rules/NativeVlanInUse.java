@@ -85,6 +85,15 @@ final class NativeVlanInUse implements PortRule, SwitchRule {
           + found
           + " is not in the allowed list; once it is allowed, they land among its hosts.";
     }
+    Optional<String> idle = port.at().whyIdle(found.id());
+    if (idle.isPresent()) {
+      return untagged
+          + " are dropped, as "
+          + found
+          + " "
+          + idle.get()
+          + "; once it is in use here, they land among its hosts.";
+    }
     return untagged
         + " land among the hosts of "
         + found
@@ -109,7 +118,7 @@ final class NativeVlanInUse implements PortRule, SwitchRule {
           outcomes.add(
               occupant.open().isPresent()
                   ? open(device, vlan, occupant)
-                  : occupied(vlan, occupant, ends));
+                  : occupied(device, vlan, occupant, ends));
         }
         if (occupants.isEmpty()) {
           outcomes.conforms(device.subject());
@@ -119,16 +128,27 @@ final class NativeVlanInUse implements PortRule, SwitchRule {
   }
 
   private static Candidate occupied(
-      DesignVlan vlan, Occupants.Occupant occupant, List<Place> trunks) {
+      SwitchCase device, DesignVlan vlan, Occupants.Occupant occupant, List<Place> trunks) {
     return Candidate.of(
             occupant.subject(),
             "no host in " + vlan,
             occupant.found(),
-            consequence(vlan, occupant, trunks),
+            device
+                .whyIdle(vlan.id())
+                .map(idle -> later(vlan, idle))
+                .orElseGet(() -> consequence(vlan, occupant, trunks)),
             occupant.proofs(),
             Optional.of(vlan.at()))
         .about(VlanSet.of(vlan.id().number()))
         .beside(trunks);
+  }
+
+  private static String later(DesignVlan vlan, String idle) {
+    return "No frame of "
+        + vlan
+        + " passes now, as it "
+        + idle
+        + "; once it is in use here, untagged frames of a trunk meet what lives in it.";
   }
 
   private static String consequence(

@@ -15,6 +15,7 @@ import plumbline.port.PortName;
 import plumbline.rules.Outcome.Undecided;
 import plumbline.setting.Evidence;
 import plumbline.setting.Setting;
+import plumbline.setting.Truth;
 import plumbline.vlan.VlanId;
 
 /**
@@ -59,6 +60,17 @@ public record SwitchCase(Design design, DesignSwitch designed, SwitchSettings se
   /** The VLAN as reports name it: {@code voice-a (231)}, or {@code VLAN 300}. */
   public String name(VlanId vlan) {
     return Words.vlan(design, vlan);
+  }
+
+  /** Why no frame of a VLAN passes this switch, as a verb; empty where one may. */
+  Optional<String> whyIdle(VlanId vlan) {
+    if (settings.vlans().isActive(vlan) != Truth.NO) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        settings.vlans().exists(vlan) == Truth.NO
+            ? "does not exist here"
+            : "is suspended or shut here");
   }
 
   /**

@@ -240,7 +240,7 @@ class GatewayCauseTest {
   @CsvSource({
     "'', 240, '', breaks gateway-forbidden/sw1/Vlan240/stage",
     "'', 240, ' shutdown', untidy gateway-forbidden/sw1/Vlan240/stage",
-    "'', 999, '', weakens gateway-forbidden/sw1/Vlan999/parked",
+    "'', 999, '', breaks gateway-forbidden/sw1/Vlan999/parked",
     "'', 270, '', weakens gateway-undeclared/sw1/Vlan270/guest",
     "'', 270, ' shutdown', ",
     "'', 500, '', ",
@@ -265,6 +265,17 @@ class GatewayCauseTest {
     } else {
       assertThat(found).containsExactly(id);
     }
+  }
+
+  @Test
+  void a_forbidden_gateway_counts_even_while_no_port_carries_its_vlan() {
+    String stage = "interface Vlan240\n ip address 198.51.100.1 255.255.255.0\n";
+    assertThat(
+            only(
+                    audit(DESIGN, VLANS, ROUTING, DESK, BENCH, OFFICE, LAB, stage),
+                    "breaks gateway-forbidden/sw1/Vlan240/stage")
+                .consequence())
+        .startsWith("Nothing is routed now, as no open port of the switch carries stage (240);");
   }
 
   @Test
@@ -307,10 +318,34 @@ class GatewayCauseTest {
   }
 
   @Test
-  void what_does_not_route_needs_no_filter() {
-    String lab = LAB.replace(" ip access-group LAB in\n", " shutdown\n");
-    assertThat(ids(VLANS, ROUTING, DESK, BENCH, OFFICE, lab))
-        .containsExactly("breaks gateway-not-working/sw1/Vlan260/lab");
+  void what_does_not_route_needs_no_filter_until_it_does() {
+    String bare = LAB.replace(" ip access-group LAB in\n", "");
+    String untold =
+        "Hosts in lab (260) reach nothing outside their VLAN: the design gives them no other"
+            + " gateway.";
+    assertThat(
+            only(
+                    audit(DESIGN, VLANS, ROUTING, DESK, BENCH, OFFICE, LAB + " shutdown\n"),
+                    "breaks gateway-not-working/sw1/Vlan260/lab")
+                .consequence())
+        .isEqualTo(untold);
+    assertThat(
+            only(
+                    audit(DESIGN, VLANS, ROUTING, DESK, BENCH, OFFICE, bare + " shutdown\n"),
+                    "breaks gateway-not-working/sw1/Vlan260/lab")
+                .consequence())
+        .isEqualTo(
+            untold
+                + " Once it works, lab (260) lies open to every network that the switch reaches:"
+                + " no packet filter stands on the gateway.");
+    assertThat(
+            only(
+                    audit(DESIGN, VLANS, "no ip routing\n!\n", DESK, BENCH, OFFICE, bare),
+                    "breaks gateway-not-working/sw1//")
+                .consequence())
+        .endsWith(
+            "Once it routes, lab (260) lies open to every network that it reaches: no packet filter"
+                + " stands on the gateway.");
   }
 
   @Test

@@ -317,4 +317,39 @@ class PortCauseTest {
     return RuleCaseRun.run(
         DESIGN.replace("ROLE", "uplink") + "rules: {silent: [" + rule + "]}\n", config);
   }
+
+  @Test
+  void a_native_vlan_that_the_switch_lacks_lets_no_frame_through() {
+    String without = OWN.replace(",250,", ",") + PORT + FAST;
+    String office =
+        TRUNK.replace("native vlan 999", "native vlan 250").replace("0,231", "0,231,250");
+    assertThat(only(run("uplink", without + office + END), "native-vlan-in-use").consequence())
+        .isEqualTo(
+            "Untagged frames of the uplink device are dropped, as office (250) does not exist here;"
+                + " once it is in use here, they land among its hosts.");
+    String seven = TRUNK.replace("native vlan 999", "native vlan 7").replace("0,231", "0,231,7");
+    assertThat(only(run("uplink", without + seven + END), "native-vlan-differs").consequence())
+        .isEqualTo("Untagged frames of the uplink device are dropped: VLAN 7 does not exist here.");
+    String suspended = OWN + "vlan 250\n state suspend\n!\n" + PORT + FAST;
+    assertThat(only(run("uplink", suspended + office + END), "native-vlan-in-use").consequence())
+        .contains("as office (250) is suspended or shut here;");
+    String printer =
+        "interface GigabitEthernet1/0/9\n switchport access vlan 999\n switchport mode access\n";
+    String unparked = OWN.replace(",999", "") + PORT + TRUNK + FAST + printer + END;
+    assertThat(only(run("uplink", unparked), "native-vlan-in-use").consequence())
+        .isEqualTo(
+            "No frame of parked (999) passes now, as it does not exist here; once it is in use here,"
+                + " untagged frames of a trunk meet what lives in it.");
+  }
+
+  @Test
+  void an_interface_that_borrows_its_address_lives_in_its_vlan() {
+    String borrowing =
+        "interface Loopback0\n ip address 192.0.2.9 255.255.255.255\n!\n"
+            + "interface Vlan999\n ip unnumbered Loopback0\n";
+    Finding found =
+        only(run("uplink", OWN + PORT + TRUNK + FAST + borrowing + END), "native-vlan-in-use");
+    assertThat(found.place()).hasValue(Place.ofPort("sw1", "Vlan999"));
+    assertThat(found.found()).isEqualTo("an address of the switch in parked (999)");
+  }
 }
