@@ -9,7 +9,6 @@ import plumbline.effective.VlanDatabase;
 import plumbline.finding.Severity;
 import plumbline.rules.Outcome.Candidate;
 import plumbline.rules.Outcome.Undecided;
-import plumbline.setting.Keys;
 import plumbline.setting.PortMode;
 import plumbline.setting.Setting;
 import plumbline.setting.Truth;
@@ -17,7 +16,7 @@ import plumbline.vlan.VlanId;
 import plumbline.vlan.VlanSet;
 
 /** A trunk that lets more through than designed. */
-final class TaggedVlanExtra implements PortRule {
+final class TaggedVlanExtra extends TaggedVlans {
   private static final RuleInfo INFO =
       new RuleInfo(
           "tagged-vlan-extra",
@@ -33,38 +32,23 @@ final class TaggedVlanExtra implements PortRule {
   }
 
   @Override
-  public void check(PortCase port, Outcomes outcomes) {
-    Optional<Wanted<VlanSet>> wish = port.wish(RoleKeys.TAGGED);
-    if (wish.isEmpty() || !port.isSwitching() || port.settings().isEmpty()) {
-      return;
-    }
-    VlanSet wanted = wish.get().value();
-    Setting<VlanSet> allowed = port.get(Keys.ALLOWED);
-    if (allowed.value().isEmpty()) {
-      outcomes.add(open(port, allowed, wish.get()));
-      return;
-    }
+  Outcome judge(PortCase port, Wanted<VlanSet> wish, Setting<VlanSet> allowed, Trunk trunk) {
     VlanSet mayCarry = port.port().role().value(RoleKeys.MAY_CARRY).orElse(VlanSet.NONE);
-    Trunk trunk = Trunk.of(port, allowed.value().get());
-    VlanSet extra = trunk.extra(wanted, mayCarry);
+    VlanSet extra = trunk.extra(wish.value(), mayCarry);
     if (!extra.isEmpty()) {
-      outcomes.add(found(port, extra, wish.get(), allowed));
-    } else if (!trunk.perhapsExtra(wanted, mayCarry).isEmpty()) {
-      outcomes.add(open(port, Trunk.openNative(port), wish.get()));
-    } else {
-      outcomes.conforms(port.subject());
+      return found(port, extra, wish, allowed);
     }
+    return trunk.perhapsExtra(wish.value(), mayCarry).isEmpty()
+        ? new Outcome.Conforms(port.subject())
+        : open(port, Trunk.openNative(port), wish);
   }
 
-  private static Outcome open(PortCase port, Setting<?> setting, Wanted<VlanSet> wish) {
-    return port.undecided(setting, designed(port, wish.value()), wish.at()).boundTo(PortMode.TRUNK);
-  }
-
-  private static String designed(PortCase port, VlanSet wanted) {
+  @Override
+  String designed(PortCase port, VlanSet wanted) {
     return "tagged " + Words.vlans(port.design(), wanted) + " and no other";
   }
 
-  private static Outcome found(
+  private Outcome found(
       PortCase port, VlanSet extra, Wanted<VlanSet> wish, Setting<VlanSet> allowed) {
     VlanDatabase database = port.at().settings().vlans();
     VlanSet there = extra.and(reachable(port, database));
@@ -81,7 +65,7 @@ final class TaggedVlanExtra implements PortRule {
   }
 
   /** Allowed, undeclared, and the text does not tell whether the switch has it. */
-  private static Outcome perhapsThere(
+  private Outcome perhapsThere(
       PortCase port, VlanSet perhaps, Wanted<VlanSet> wish, Setting<VlanSet> allowed) {
     String why =
         Words.vlans(port.design(), perhaps)
@@ -97,7 +81,7 @@ final class TaggedVlanExtra implements PortRule {
         .boundTo(PortMode.TRUNK);
   }
 
-  private static Candidate candidate(
+  private Candidate candidate(
       PortCase port, VlanSet extra, VlanSet there, Wanted<VlanSet> wish, Setting<VlanSet> allowed) {
     VlanDatabase database = port.at().settings().vlans();
     VlanSet nowhere = extra.minus(there);

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import plumbline.design.RoleKeys;
 import plumbline.design.Wanted;
 import plumbline.finding.Proof;
 import plumbline.finding.Severity;
@@ -15,7 +14,7 @@ import plumbline.setting.Setting;
 import plumbline.vlan.VlanSet;
 
 /** A trunk that does not let a designed VLAN through. */
-final class TaggedVlanMissing implements PortRule {
+final class TaggedVlanMissing extends TaggedVlans {
   private static final RuleInfo INFO =
       new RuleInfo(
           "tagged-vlan-missing",
@@ -31,44 +30,29 @@ final class TaggedVlanMissing implements PortRule {
   }
 
   @Override
-  public void check(PortCase port, Outcomes outcomes) {
-    Optional<Wanted<VlanSet>> wish = port.wish(RoleKeys.TAGGED);
-    if (wish.isEmpty() || !port.isSwitching() || port.settings().isEmpty()) {
-      return;
-    }
-    VlanSet wanted = wish.get().value();
-    Setting<VlanSet> allowed = port.get(Keys.ALLOWED);
-    if (allowed.value().isEmpty()) {
-      outcomes.add(open(port, allowed, wish.get()));
-      return;
-    }
-    Trunk trunk = Trunk.of(port, allowed.value().get());
+  Outcome judge(PortCase port, Wanted<VlanSet> wish, Setting<VlanSet> allowed, Trunk trunk) {
+    VlanSet wanted = wish.value();
     VlanSet notAllowed = trunk.notAllowed(wanted);
     VlanSet untagged = trunk.untaggedInstead(wanted);
     VlanSet missing = notAllowed.plus(untagged);
     if (!missing.isEmpty()) {
-      outcomes.add(
-          Candidate.of(
-                  port.subject(),
-                  designed(port, wanted),
-                  found(port, notAllowed, untagged),
-                  consequence(port, missing),
-                  proofs(port, allowed, untagged),
-                  Optional.of(wish.get().at()))
-              .about(missing)
-              .boundTo(PortMode.TRUNK));
-    } else if (!trunk.perhapsUntaggedInstead(wanted).isEmpty()) {
-      outcomes.add(open(port, Trunk.openNative(port), wish.get()));
-    } else {
-      outcomes.conforms(port.subject());
+      return Candidate.of(
+              port.subject(),
+              designed(port, wanted),
+              found(port, notAllowed, untagged),
+              consequence(port, missing),
+              proofs(port, allowed, untagged),
+              Optional.of(wish.at()))
+          .about(missing)
+          .boundTo(PortMode.TRUNK);
     }
+    return trunk.perhapsUntaggedInstead(wanted).isEmpty()
+        ? new Outcome.Conforms(port.subject())
+        : open(port, Trunk.openNative(port), wish);
   }
 
-  private static Outcome open(PortCase port, Setting<?> setting, Wanted<VlanSet> wish) {
-    return port.undecided(setting, designed(port, wish.value()), wish.at()).boundTo(PortMode.TRUNK);
-  }
-
-  private static String designed(PortCase port, VlanSet wanted) {
+  @Override
+  String designed(PortCase port, VlanSet wanted) {
     return "tagged " + Words.vlans(port.design(), wanted);
   }
 
