@@ -102,6 +102,7 @@ final class TaggedVlanExtra implements PortRule {
     VlanDatabase database = port.at().settings().vlans();
     VlanSet nowhere = extra.minus(there);
     String absent = database.known() ? " that do not exist here" : " of which the text shows none";
+    String alone = database.known() && nowhere.size() == 1 ? " that does not exist here" : absent;
     String more =
         nowhere.isEmpty()
             ? ""
@@ -112,7 +113,7 @@ final class TaggedVlanExtra implements PortRule {
             designed(port, wish.value()),
             "allowed as well: "
                 + (there.isEmpty()
-                    ? Words.vlans(port.design(), nowhere) + absent
+                    ? Words.vlans(port.design(), nowhere) + alone
                     : Words.vlans(port.design(), there) + more),
             there.isEmpty() ? later(port) : consequence(port, there),
             port.proofs(allowed),
