@@ -3,9 +3,12 @@ package plumbline.design;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import plumbline.text.Nearest;
 import plumbline.text.Wording;
 import plumbline.yaml.Node;
 import plumbline.yaml.Position;
@@ -95,7 +98,15 @@ final class RoleTable {
     if (word.text().equals(Role.SPARE)) {
       return Optional.of(new Role(Role.SPARE, word.at(), Map.of()));
     }
-    return isKnown(word) ? Optional.of(resolved.get(word.text())) : Optional.empty();
+    if (declared.containsKey(word.text())) {
+      return Optional.of(resolved.get(word.text()));
+    }
+    Set<String> all = new LinkedHashSet<>(declared.keySet());
+    all.add(Role.SPARE);
+    // Not every place takes a spare port: the word is offered only where it looks meant.
+    boolean meant = Nearest.to(word.text(), all).equals(Optional.of(Role.SPARE));
+    unknown(word, meant ? all : declared.keySet());
+    return Optional.empty();
   }
 
   /**
@@ -116,8 +127,11 @@ final class RoleTable {
     if (declared.containsKey(word.text())) {
       return true;
     }
-    problems.addUnknown(
-        word.at(), "role", word.text(), declared.keySet(), "the design has no roles");
+    unknown(word, declared.keySet());
     return false;
+  }
+
+  private void unknown(Node.Scalar word, Set<String> valid) {
+    problems.addUnknown(word.at(), "role", word.text(), valid, "the design has no roles");
   }
 }

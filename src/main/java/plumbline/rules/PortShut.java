@@ -2,6 +2,8 @@ package plumbline.rules;
 
 import java.util.List;
 import java.util.Optional;
+import plumbline.design.DesignPort;
+import plumbline.effective.PortSettings;
 import plumbline.finding.Severity;
 import plumbline.rules.Outcome.Candidate;
 import plumbline.setting.Keys;
@@ -28,7 +30,12 @@ final class PortShut implements PortRule {
     if (port.isSpare() || port.settings().isEmpty() || port.fromMember()) {
       return;
     }
-    Setting<Boolean> shut = port.get(Keys.SHUT);
+    Optional<PortSettings> bundle =
+        port.get(Keys.SHUT).is(false) ? undesignedBundle(port) : Optional.empty();
+    Setting<Boolean> shut =
+        bundle
+            .map(one -> one.get(Keys.SHUT).because(port.get(Keys.BUNDLE).evidence()))
+            .orElseGet(() -> port.get(Keys.SHUT));
     String designed = "open for " + Words.behind(port.port());
     if (!shut.isDecided()) {
       outcomes.add(port.undecided(shut, designed, port.port().at()));
@@ -37,13 +44,25 @@ final class PortShut implements PortRule {
           Candidate.of(
               port.subject(),
               designed,
-              "shut",
+              bundle.map(one -> one.fullName() + ", which it joins, is shut").orElse("shut"),
               consequence(port),
               port.proofs(shut),
               Optional.of(port.port().at())));
     } else {
       outcomes.conforms(port.subject());
     }
+  }
+
+  /** The bundle that takes the port down with it and has no place in the design to say so. */
+  private static Optional<PortSettings> undesignedBundle(PortCase port) {
+    if (port.port().place() == DesignPort.Place.MEMBER) {
+      return Optional.empty();
+    }
+    PortSettings open = port.settings().orElseThrow();
+    return port.at().settings().ports().values().stream()
+        .filter(one -> open.isMemberOf(one.name()) && port.at().designOf(one.name()).isEmpty())
+        .filter(one -> !one.get(Keys.SHUT).is(false))
+        .findFirst();
   }
 
   private static String member(PortCase port) {

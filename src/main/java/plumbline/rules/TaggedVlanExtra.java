@@ -86,6 +86,7 @@ final class TaggedVlanExtra extends TaggedVlans {
     VlanDatabase database = port.at().settings().vlans();
     VlanSet nowhere = extra.minus(there);
     String absent = database.known() ? " that do not exist here" : " of which the text shows none";
+    String alone = database.known() && nowhere.size() == 1 ? " that does not exist here" : absent;
     String more =
         nowhere.isEmpty()
             ? ""
@@ -96,7 +97,7 @@ final class TaggedVlanExtra extends TaggedVlans {
             designed(port, wish.value()),
             "allowed as well: "
                 + (there.isEmpty()
-                    ? Words.vlans(port.design(), nowhere) + absent
+                    ? Words.vlans(port.design(), nowhere) + alone
                     : Words.vlans(port.design(), there) + more),
             there.isEmpty() ? later(port) : consequence(port, there),
             port.proofs(allowed),

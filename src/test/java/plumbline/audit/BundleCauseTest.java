@@ -65,6 +65,26 @@ class BundleCauseTest {
   }
 
   @Test
+  void a_shut_bundle_that_the_design_does_not_name_takes_the_hosts_port_down() {
+    String design =
+        DESIGN.substring(0, DESIGN.indexOf("links:"))
+            + "hosts: {h1: {ports: {nic0: {to: sw1 Gi1/0/1, role: link}}}}\n";
+    String port = member(1, " channel-group 1 mode active\n");
+    // A shut bundle takes its members down (common practice, no source).
+    AuditOutcome shut = RuleCaseRun.run(design, HEAD + BUNDLE + " shutdown\n" + port + END);
+    assertThat(shut.findings())
+        .singleElement()
+        .satisfies(
+            one -> {
+              assertThat(one.rule()).isEqualTo("port-shut");
+              assertThat(one.found()).isEqualTo("Port-channel1, which it joins, is shut");
+              assertThat(one.consequence())
+                  .isEqualTo("h1 nic0 has no connection through this port.");
+            });
+    assertThat(RuleCaseRun.run(design, HEAD + BUNDLE + port + END).findings()).isEmpty();
+  }
+
+  @Test
   void a_bundle_that_is_missing_with_all_its_members_is_told_by_them() {
     assertThat(said())
         .hasSize(2)

@@ -67,6 +67,15 @@ class PortSettingTest {
     return outcome.checks().stream().filter(one -> one.rule().equals(rule)).findFirst().get();
   }
 
+  @Test
+  void one_vlan_that_exists_nowhere_is_told_in_the_singular() {
+    String role = "mode: trunk, native: parked, tagged: [office]";
+    assertThat(sheet(role, TRUNK.replace("vlan 250", "vlan 250,700")).findings())
+        .singleElement()
+        .extracting(Finding::found)
+        .isEqualTo("allowed as well: VLAN 700 that does not exist here");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
