@@ -69,7 +69,10 @@ final class GatewayForbidden implements SwitchRule {
                 Routed.proofs(device, gateway),
                 Optional.of(vlan.at()))
             .about(VlanSet.of(vlan.id().number()));
-    return Optional.of(shut ? candidate.at(Severity.UNTIDY) : candidate);
+    if (shut) {
+      return Optional.of(candidate.at(Severity.UNTIDY));
+    }
+    return Optional.of(gateway.works().is(false) ? candidate.at(Severity.WEAKENS) : candidate);
   }
 
   private static String designed(DesignVlan vlan) {

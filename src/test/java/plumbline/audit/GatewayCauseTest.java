@@ -240,7 +240,7 @@ class GatewayCauseTest {
   @CsvSource({
     "'', 240, '', breaks gateway-forbidden/sw1/Vlan240/stage",
     "'', 240, ' shutdown', untidy gateway-forbidden/sw1/Vlan240/stage",
-    "'', 999, '', breaks gateway-forbidden/sw1/Vlan999/parked",
+    "'', 999, '', weakens gateway-forbidden/sw1/Vlan999/parked",
     "'', 270, '', weakens gateway-undeclared/sw1/Vlan270/guest",
     "'', 270, ' shutdown', ",
     "'', 500, '', ",
@@ -268,12 +268,12 @@ class GatewayCauseTest {
   }
 
   @Test
-  void a_forbidden_gateway_counts_even_while_no_port_carries_its_vlan() {
+  void a_forbidden_gateway_weakens_while_no_port_carries_its_vlan() {
     String stage = "interface Vlan240\n ip address 198.51.100.1 255.255.255.0\n";
     assertThat(
             only(
                     audit(DESIGN, VLANS, ROUTING, DESK, BENCH, OFFICE, LAB, stage),
-                    "breaks gateway-forbidden/sw1/Vlan240/stage")
+                    "weakens gateway-forbidden/sw1/Vlan240/stage")
                 .consequence())
         .startsWith("Nothing is routed now, as no open port of the switch carries stage (240);");
   }
