@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import plumbline.port.PortName;
 import plumbline.text.Secrets;
 import plumbline.text.Wording;
@@ -105,7 +106,8 @@ public final class DesignReader {
     new SheetReader(roles, ports, shapes).read(sections.entries("switches"));
     HostTable hosts = new HostTable(roles, ports, shapes, problems);
     hosts.read(sections.entries("hosts"));
-    List<Link> links = new LinkReader(roles, ports, problems).read(sections.items("links"));
+    List<Link> links =
+        new LinkReader(roles, ports, problems).read(sections.items("links"), pairs(sections));
     GatewayReader gateways = new GatewayReader(vlans, switches, ports, shapes, problems);
     var readGateways = gateways.read(sections.entries("gateways"));
     if (readGateways.size() == sections.entries("gateways").size()) {
@@ -129,6 +131,13 @@ public final class DesignReader {
         sections.whole("max-age-days"),
         sections.scalars("harmless").stream().map(Node.Scalar::text).toList(),
         ports.all());
+  }
+
+  private static Set<Set<String>> pairs(Sections sections) {
+    return sections.items("multi-chassis").stream()
+        .map(fields -> fields.scalars("switches"))
+        .map(both -> both.stream().map(Node.Scalar::text).collect(Collectors.toSet()))
+        .collect(Collectors.toSet());
   }
 
   private List<MultiChassis> multiChassis(

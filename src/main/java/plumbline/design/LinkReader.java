@@ -3,6 +3,7 @@ package plumbline.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import plumbline.design.PortTable.Target;
 import plumbline.port.PortName;
 import plumbline.text.Wording;
@@ -22,28 +23,48 @@ final class LinkReader {
     this.problems = problems;
   }
 
-  /** Reads all links, in order. */
-  List<Link> read(List<Fields> section) {
-    section.forEach(this::readLink);
+  /**
+   * A link whose ends could be read.
+   *
+   * @param fields all that is said of it
+   * @param role what both ends must look like
+   * @param first one end
+   * @param second the other end; empty where the link leaves the design
+   */
+  record Ends(Fields fields, Role role, Target first, Optional<Target> second) {
+    List<Target> all() {
+      return second.isPresent() ? List.of(first, second.get()) : List.of(first);
+    }
+  }
+
+  /**
+   * Reads all links, in order.
+   *
+   * @param pairs the names of the two switches of each multi-chassis pair
+   */
+  List<Link> read(List<Fields> section, Set<Set<String>> pairs) {
+    List<Ends> all = section.stream().flatMap(fields -> ends(fields).stream()).toList();
+    SharedEnds shared = new SharedEnds(all, pairs);
+    all.forEach(ends -> readLink(ends, shared));
     return List.copyOf(links);
   }
 
-  private void readLink(Fields fields) {
+  private Optional<Ends> ends(Fields fields) {
     Optional<Role> role = roles.withOverrides(fields, fields.map().at());
     List<Node.Scalar> ends = fields.scalars("ends");
     if (ends.size() != 2) {
-      return;
+      return Optional.empty();
     }
     List<Node.Scalar> inside =
         ends.stream().filter(end -> !end.text().equals(DesignShape.OUTSIDE)).toList();
     if (inside.isEmpty()) {
       problems.add(
           ends.get(1).at(), "both ends of this link are outside; expected a switch and a port");
-      return;
+      return Optional.empty();
     }
     List<Optional<Target>> read = inside.stream().map(ports::target).toList();
     if (role.isEmpty() || read.contains(Optional.<Target>empty())) {
-      return;
+      return Optional.empty();
     }
     Target first = read.get(0).orElseThrow();
     Optional<Target> second = read.size() == 2 ? read.get(1) : Optional.empty();
@@ -53,25 +74,58 @@ final class LinkReader {
           "both ends of this link are on "
               + Wording.quote(first.switchName())
               + "; expected two switches");
-      return;
+      return Optional.empty();
     }
-    DesignPort firstPort = end(first, second, role.get(), DesignPort.Place.LINK, "");
+    return Optional.of(new Ends(fields, role.get(), first, second));
+  }
+
+  private void readLink(Ends ends, SharedEnds shared) {
+    Target first = ends.first();
+    DesignPort firstPort = claimed(first, ends.second(), ends.role(), shared);
     Optional<DesignPort> secondPort =
-        second.map(to -> end(to, Optional.of(first), role.get(), DesignPort.Place.LINK, ""));
-    ports.claim(List.of(firstPort));
-    secondPort.ifPresent(port -> ports.claim(List.of(port)));
-    List<Link.Member> members = members(fields, first, second, role.get());
-    check(fields, members.size(), role.get(), first, second);
-    links.add(new Link(firstPort, secondPort, members, fields.map().at()));
+        ends.second().map(to -> claimed(to, Optional.of(first), ends.role(), shared));
+    List<Link.Member> members = members(ends.fields(), first, ends.second(), ends.role());
+    check(ends, members.size());
+    checkShared(ends, shared);
+    links.add(new Link(firstPort, secondPort, members, ends.fields().map().at()));
+  }
+
+  /** The port at an end; one that two links share has its place once. */
+  private DesignPort claimed(Target here, Optional<Target> there, Role role, SharedEnds shared) {
+    Optional<DesignPort> both = shared.portOf(here);
+    DesignPort port = both.orElseGet(() -> end(here, there, role, DesignPort.Place.LINK, ""));
+    if (both.isEmpty() || shared.isFirst(here)) {
+      ports.claim(List.of(port), shared.isFirst(here) ? "" : shared.remedy(here));
+    }
+    return port;
+  }
+
+  private void checkShared(Ends ends, SharedEnds shared) {
+    for (Target end : ends.all()) {
+      if (shared.portOf(end).isPresent() && ends.fields().node("members").isEmpty()) {
+        problems.add(
+            ends.fields().map().at(),
+            "this link shares "
+                + Wording.quote(name(end))
+                + " with another; expected \"members\", the cables of this link alone");
+      }
+    }
+  }
+
+  /** A port with its switch. */
+  static String name(Target end) {
+    return end.switchName() + " " + end.port();
+  }
+
+  /** What is behind an end of a link. */
+  static String linkTo(Optional<Target> there) {
+    return "link to " + there.map(LinkReader::name).orElse(DesignShape.OUTSIDE);
   }
 
   private static DesignPort end(
       Target here, Optional<Target> there, Role role, DesignPort.Place place, String prefix) {
-    String subject =
-        prefix
-            + "link to "
-            + there.map(far -> far.switchName() + " " + far.port()).orElse(DesignShape.OUTSIDE);
-    return new DesignPort(here.switchName(), here.port(), role, subject, place, here.at());
+    return new DesignPort(
+        here.switchName(), here.port(), role, prefix + linkTo(there), place, here.at());
   }
 
   private List<Link.Member> members(
@@ -131,13 +185,14 @@ final class LinkReader {
   }
 
   /** Members go with bundles, and a role that wants more of them than there are asks too much. */
-  private void check(Fields fields, int members, Role role, Target first, Optional<Target> second) {
-    Optional<Node> list = fields.node("members");
+  private void check(Ends ends, int members) {
+    Role role = ends.role();
+    Optional<Node> list = ends.fields().node("members");
     if (list.isEmpty()) {
       return;
     }
     Position at = list.get().at();
-    for (Target end : second.isPresent() ? List.of(first, second.get()) : List.of(first)) {
+    for (Target end : ends.all()) {
       if (!end.port().kind().isBundle()) {
         problems.add(
             end.at(),

@@ -122,6 +122,11 @@ final class PortTable {
    * places, a range of them in one message.
    */
   void claim(List<DesignPort> claimed) {
+    claim(claimed, "");
+  }
+
+  /** The same; what may be meant by naming the ports twice ends the message. */
+  void claim(List<DesignPort> claimed, String remedy) {
     Map<Position, DesignPort> firstClash = new LinkedHashMap<>();
     Map<Position, Integer> clashes = new HashMap<>();
     for (DesignPort port : claimed) {
@@ -145,7 +150,8 @@ final class PortTable {
                   + Wording.quote(port.switchName())
                   + (more > 0 ? " are" : " is")
                   + " used twice; first at "
-                  + first);
+                  + first
+                  + remedy);
         });
   }
 

@@ -13,7 +13,12 @@ import plumbline.statement.Form;
 import plumbline.statement.PortCommand;
 import plumbline.statement.Statement;
 
-/** Decides whether a port is shut: its own line, a system default line, or the dialect. */
+/**
+ * Decides whether a port is shut: its own line, a system default line, or the dialect. What shuts
+ * ports for lack of a line shuts physical ports only: where it does, saved configs open those by
+ * {@code no shutdown} and their bundles, which are up, have no such line (common practice, no
+ * source).
+ */
 final class ShutRule {
   private final Globals globals;
   private final List<Statement> shutLines;
@@ -41,6 +46,13 @@ final class ShutRule {
     }
     if (!ModeRule.bridges(port)) {
       return globals.dialect().fact(false, "this kind of interface is not shut");
+    }
+    if (port.kind().isBundle() && table.switched() == Truth.NO) {
+      return globals
+          .dialect()
+          .fact(
+              false,
+              "bundles are not shut; lines and defaults that shut ports reach physical ones");
     }
     if (mode.is(PortMode.ROUTED)) {
       return byTable(table.routed(), "routed ports");

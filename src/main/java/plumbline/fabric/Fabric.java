@@ -1,11 +1,16 @@
 package plumbline.fabric;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import plumbline.design.Design;
+import plumbline.design.DesignPort;
 import plumbline.effective.SwitchSettings;
 import plumbline.setting.Truth;
 import plumbline.vlan.VlanId;
@@ -25,6 +30,7 @@ public final class Fabric {
     this.design = design;
     this.settings = Map.copyOf(settings);
     this.chassis = Chassis.of(design);
+    Set<DesignPort> shared = shared(design);
     List<FabricLink> joined = new ArrayList<>();
     design.links().stream()
         .filter(link -> link.second().isPresent())
@@ -34,8 +40,18 @@ public final class Fabric {
                     FabricLink.of(
                         link,
                         settings(link.first().switchName()),
-                        settings(link.second().get().switchName()))));
+                        settings(link.second().get().switchName()),
+                        shared)));
     this.links = List.copyOf(joined);
+  }
+
+  /** The ports that two links end on: bundles that end on both switches of a pair. */
+  private static Set<DesignPort> shared(Design design) {
+    Set<DesignPort> once = new HashSet<>();
+    return design.links().stream()
+        .flatMap(link -> Stream.concat(Stream.of(link.first()), link.second().stream()))
+        .filter(port -> !once.add(port))
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   /**

@@ -2,6 +2,7 @@ package plumbline.fabric;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import plumbline.design.DesignPort;
 import plumbline.design.Link;
@@ -29,11 +30,19 @@ public record FabricLink(
     cables = List.copyOf(cables);
   }
 
-  /** The link as two switches' settings make it; the link must not leave the design. */
-  static FabricLink of(Link design, Optional<SwitchSettings> one, Optional<SwitchSettings> other) {
+  /**
+   * The link as two switches' settings make it; the link must not leave the design.
+   *
+   * @param shared the ports that another link ends on too
+   */
+  static FabricLink of(
+      Link design,
+      Optional<SwitchSettings> one,
+      Optional<SwitchSettings> other,
+      Set<DesignPort> shared) {
     DesignPort far = design.second().orElseThrow();
-    LinkEnd first = LinkEnd.of(design.first(), one);
-    LinkEnd second = LinkEnd.of(far, other);
+    LinkEnd first = LinkEnd.of(design.first(), one, shared.contains(design.first()));
+    LinkEnd second = LinkEnd.of(far, other, shared.contains(far));
     List<Cable> cables =
         isBundle(design.first()) || isBundle(far)
             ? design.members().stream()
@@ -79,11 +88,13 @@ public record FabricLink(
     }
     long certain = cables.stream().filter(cable -> cable.up() == Truth.YES).count() - failed;
     long possible = cables.stream().filter(cable -> cable.up() != Truth.NO).count() - failed;
-    long needed = Math.max(leastOf(first), leastOf(second));
+    // What a shared end lacks here the other link's cables may give it, as long as they are up.
+    long needed = ends().stream().mapToLong(end -> end.shared() ? 1 : leastOf(end)).max().orElse(1);
+    long enough = Math.max(leastOf(first), leastOf(second));
     if (possible < needed) {
       return Truth.NO;
     }
-    return certain >= needed ? Truth.YES : Truth.UNKNOWN;
+    return certain >= enough ? Truth.YES : Truth.UNKNOWN;
   }
 
   private static long leastOf(LinkEnd end) {

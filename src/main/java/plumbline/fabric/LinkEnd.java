@@ -22,11 +22,16 @@ import plumbline.vlan.VlanSet;
  * @param device the switch's settings; empty where its config was not read
  * @param settings the port's; for a bundle without a stanza those of its first member, whose lines
  *     count in its place; empty where the text does not open it
+ * @param shared whether another link of the design ends on it too, as on a bundle that ends on both
+ *     switches of a multi-chassis pair
  */
 public record LinkEnd(
-    DesignPort port, Optional<SwitchSettings> device, Optional<PortSettings> settings) {
+    DesignPort port,
+    Optional<SwitchSettings> device,
+    Optional<PortSettings> settings,
+    boolean shared) {
   /** The end that a switch's settings give. */
-  static LinkEnd of(DesignPort port, Optional<SwitchSettings> device) {
+  static LinkEnd of(DesignPort port, Optional<SwitchSettings> device, boolean shared) {
     return new LinkEnd(
         port,
         device,
@@ -34,7 +39,8 @@ public record LinkEnd(
             known ->
                 known
                     .port(port.port())
-                    .or(() -> known.membersOf(port.port()).stream().findFirst())));
+                    .or(() -> known.membersOf(port.port()).stream().findFirst())),
+        shared);
   }
 
   /** How the end goes about trunking; empty where the text leaves it open, or it is routed. */

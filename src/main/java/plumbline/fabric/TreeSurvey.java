@@ -20,7 +20,7 @@ import plumbline.vlan.VlanId;
 /**
  * Finds the parts of a spanning tree and settles each of them, or says why it cannot be told: a
  * switch whose config was not read or whose mode is open, switches of different families, a link of
- * which the text does not tell whether the tree runs over it.
+ * which the text does not tell whether the tree runs over it, a bundle that ends on two switches.
  */
 final class TreeSurvey {
   private final Fabric fabric;
@@ -60,6 +60,9 @@ final class TreeSurvey {
         joining.put(index, link);
         join(link);
       }
+      if (runs != Truth.NO) {
+        sharedEnd(link).ifPresent(why -> doubts.putIfAbsent(nameOf(link.first()), why));
+      }
       if (runs == Truth.UNKNOWN) {
         doubts.putIfAbsent(
             link.first().port().switchName(),
@@ -69,6 +72,24 @@ final class TreeSurvey {
                 + link.second().port().switchName());
       }
     }
+  }
+
+  /** The pair speaks for one bridge on such a bundle, which both its links are one port of. */
+  private static Optional<String> sharedEnd(FabricLink link) {
+    return link.ends().stream()
+        .filter(LinkEnd::shared)
+        .map(
+            end ->
+                "the bundle "
+                    + nameOf(end)
+                    + " "
+                    + end.port().port()
+                    + " ends on both switches of a multi-chassis pair, whose tree cannot be told")
+        .findFirst();
+  }
+
+  private static String nameOf(LinkEnd end) {
+    return end.port().switchName();
   }
 
   private boolean isDown(String name) {

@@ -36,7 +36,7 @@ final class BpduGuardMissing implements PortRule {
     Optional<Wanted<Boolean>> wish =
         port.wish(RoleKeys.BPDU_GUARD).filter(wanted -> wanted.value());
     // between two switches of the design the guard would take the link down
-    boolean between = port.isLinkEnd() && port.farEnd().isPresent();
+    boolean between = port.isLinkEnd() && !port.farEnds().isEmpty();
     if (wish.isEmpty() || between || !port.isSwitching() || !port.mayFastStart()) {
       return;
     }

@@ -6,7 +6,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import plumbline.design.DesignPort;
 import plumbline.design.DesignPort.Place;
-import plumbline.design.Link;
 import plumbline.design.RoleKeys;
 import plumbline.design.RoleKeys.BundleWish;
 import plumbline.design.Wanted;
@@ -46,7 +45,7 @@ final class BundleDiffers implements PortRule {
     }
     Optional<Wanted<BundleWish>> wish = port.wish(RoleKeys.BUNDLE);
     if (port.port().place() == Place.MEMBER) {
-      bundleOf(port)
+      port.designedBundle()
           .map(DesignPort::port)
           .filter(bundle -> !isMissing(port, bundle))
           .ifPresent(bundle -> compare(port, wish, Optional.of(bundle), outcomes));
@@ -56,21 +55,6 @@ final class BundleDiffers implements PortRule {
     } else {
       wish.ifPresent(one -> compare(port, Optional.of(one), Optional.empty(), outcomes));
     }
-  }
-
-  /** The end of a designed link that this port is a member of. */
-  private static Optional<DesignPort> bundleOf(PortCase port) {
-    for (Link link : port.design().links()) {
-      for (Link.Member cable : link.members()) {
-        if (cable.first().equals(port.port())) {
-          return Optional.of(link.first());
-        }
-        if (cable.second().filter(port.port()::equals).isPresent()) {
-          return link.second();
-        }
-      }
-    }
-    return Optional.empty();
   }
 
   /** Where the design lists the members, each is asked at its own place. */

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import plumbline.design.DesignPort;
-import plumbline.design.DesignSwitch;
 import plumbline.design.DesignVlan;
 import plumbline.design.RoleKeys;
 import plumbline.design.Wanted;
@@ -65,19 +64,18 @@ final class GuardOnSwitchLink implements PortRule {
   /** What lies outside the design may be guarded against, if the role says so. */
   private static boolean asksBpdu(PortCase port) {
     boolean wanted = port.wish(RoleKeys.BPDU_GUARD).filter(Wanted::value).isPresent();
-    return port.farEnd().isPresent() || !wanted;
+    return !port.farEnds().isEmpty() || !wanted;
   }
 
   /**
-   * VLANs of which the far end is the planned root and that cross the link, now or by design. In
+   * VLANs of which a far end is the planned root and that cross the link, now or by design. In
    * multiple spanning tree the allowed list does not shape the tree: all of them.
    */
   private static List<DesignVlan> rootOf(PortCase port) {
-    Optional<DesignSwitch> far =
-        port.farEnd().map(end -> port.design().switches().get(end.switchName()));
     boolean perVlan = !port.at().settings().tree().mode().is(TreeMode.Mode.MST);
     VlanSet crossing = crossing(port);
-    return far.stream()
+    return port.farEnds().stream()
+        .map(end -> port.design().switches().get(end.switchName()))
         .flatMap(end -> end.tree().rootOf().stream())
         .map(Wanted::value)
         .filter(vlan -> !perVlan || crossing.contains(vlan.id()))
@@ -133,20 +131,31 @@ final class GuardOnSwitchLink implements PortRule {
   }
 
   private static String noRoot(PortCase port, List<DesignVlan> rootOf) {
+    List<String> roots = roots(port, rootOf);
     return "no root guard towards "
-        + farSwitch(port)
-        + ", the planned root of "
+        + String.join(" and ", roots)
+        + (roots.size() > 1 ? ", the planned roots of " : ", the planned root of ")
         + Words.vlans(port.design(), vlans(rootOf));
   }
 
-  private static String farSwitch(PortCase port) {
-    return port.farEnd().map(DesignPort::switchName).orElse("the far end");
+  private static List<String> farSwitches(PortCase port) {
+    return port.farEnds().stream().map(DesignPort::switchName).toList();
+  }
+
+  /** The switches at the far end that are a planned root of any of the VLANs. */
+  private static List<String> roots(PortCase port, List<DesignVlan> rootOf) {
+    return farSwitches(port).stream()
+        .filter(
+            name ->
+                port.design().switches().get(name).tree().rootOf().stream()
+                    .anyMatch(wanted -> rootOf.contains(wanted.value())))
+        .toList();
   }
 
   private static String disabled(PortCase port) {
-    return port.farEnd().isPresent()
+    return !port.farEnds().isEmpty()
         ? "The first BPDU from "
-            + farSwitch(port)
+            + String.join(" or ", farSwitches(port))
             + " disables the port: the link is down, and stays down until somebody reopens it or a"
             + " recovery timer does."
         : "If a switch is at the far end, its first BPDU disables the port and the link is down.";
@@ -156,7 +165,7 @@ final class GuardOnSwitchLink implements PortRule {
     return "The port blocks "
         + Words.vlans(port.design(), vlans(rootOf))
         + " as soon as "
-        + farSwitch(port)
+        + String.join(" or ", roots(port, rootOf))
         + " claims to be "
         + (rootOf.size() == 1 ? "its" : "their")
         + " root, as planned: nothing of "

@@ -76,7 +76,7 @@ final class PortAbsent implements PortRule {
     return isBundle(port) || !noMemberIsThere(port)
         ? ""
         : " No member of its bundle is there: "
-            + port.port().subject().replaceFirst("^member of ", "the ")
+            + Words.behind(port.designedBundle().orElseThrow())
             + " has no cable here.";
   }
 

@@ -56,10 +56,26 @@ public record PortCase(
 
   /** The designed members of the bundle that this port is or joins; none for another port. */
   List<PortCase> members() {
+    DesignPort bundle = designedBundle().orElse(port);
     return design().links().stream()
-        .flatMap(link -> link.membersBeside(port).stream())
+        .flatMap(link -> link.membersBeside(bundle).stream())
         .map(member -> new PortCase(at, member, at.settings().port(member.port()), false))
         .toList();
+  }
+
+  /** The end of a designed link that this port is a member of. */
+  Optional<DesignPort> designedBundle() {
+    for (Link link : design().links()) {
+      for (Link.Member cable : link.members()) {
+        if (cable.first().equals(port)) {
+          return Optional.of(link.first());
+        }
+        if (cable.second().filter(port::equals).isPresent()) {
+          return link.second();
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   /** Whether rules about switching ask this port: a member is judged through its bundle. */
@@ -134,17 +150,18 @@ public record PortCase(
     return port.place() == DesignPort.Place.LINK;
   }
 
-  /** The other end of the link that ends here; empty for one that leaves the design. */
-  Optional<DesignPort> farEnd() {
-    for (Link link : design().links()) {
-      if (link.first().equals(port)) {
-        return link.second();
-      }
-      if (link.second().filter(port::equals).isPresent()) {
-        return Optional.of(link.first());
-      }
-    }
-    return Optional.empty();
+  /**
+   * The other ends of the links that end here: two for a bundle that ends on a multi-chassis pair,
+   * none for a link that leaves the design.
+   */
+  List<DesignPort> farEnds() {
+    return design().links().stream()
+        .flatMap(
+            link ->
+                link.first().equals(port)
+                    ? link.second().stream()
+                    : link.second().filter(port::equals).map(end -> link.first()).stream())
+        .toList();
   }
 
   /**

@@ -74,7 +74,7 @@ final class PortShut implements PortRule {
     if (!allShut) {
       return "This cable passes nothing, so that the bundle lacks it.";
     }
-    String link = port.port().subject().replaceFirst("^member of ", "the ");
+    String link = Words.behind(port.designedBundle().orElseThrow());
     return members.size() == 1
         ? "This cable passes nothing, and the bundle has no other: " + link + " is down."
         : "This cable passes nothing, nor does another: all "

@@ -163,6 +163,25 @@ class ModeRuleTest {
   }
 
   @Test
+  void what_shuts_ports_for_lack_of_a_line_leaves_bundles_open() {
+    SwitchSettings settings =
+        dataCentre(
+            "system default switchport shutdown\n"
+                + stanza("port-channel20", "switchport mode trunk")
+                + stanza("port-channel21", "no switchport")
+                + stanza("port-channel22", "shutdown")
+                + stanza("Ethernet1/1", "channel-group 20 mode active"));
+    assertThat(show(port(settings, "port-channel20"), Keys.SHUT)).isEqualTo("false");
+    assertThat(why(port(settings, "port-channel20"), Keys.SHUT))
+        .isEqualTo(
+            "data-centre: bundles are not shut; lines and defaults that shut ports reach physical"
+                + " ones");
+    assertThat(show(port(settings, "port-channel21"), Keys.SHUT)).isEqualTo("false");
+    assertThat(show(port(settings, "port-channel22"), Keys.SHUT)).isEqualTo("true");
+    assertThat(show(port(settings, "Ethernet1/1"), Keys.SHUT)).isEqualTo("true");
+  }
+
+  @Test
   void where_families_of_a_dialect_differ_the_shut_state_follows_what_the_text_prints() {
     String head = "hostname sw1\n";
     SwitchSettings prints =
