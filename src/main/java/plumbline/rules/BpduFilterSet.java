@@ -57,7 +57,8 @@ final class BpduFilterSet implements PortRule {
   /** Beside a filter a guard has no effect, and nothing else would tell of it. */
   private static String armed(PortCase port) {
     boolean wanted =
-        port.farEnd().isEmpty() && port.wish(RoleKeys.BPDU_GUARD).filter(Wanted::value).isPresent();
+        port.farEnds().isEmpty()
+            && port.wish(RoleKeys.BPDU_GUARD).filter(Wanted::value).isPresent();
     boolean waiting = port.isLinkEnd() && port.get(Keys.BPDU_GUARD).is(Effect.WITHOUT_EFFECT);
     return waiting && !wanted
         ? " BPDU guard is set there too, and only the filter keeps it quiet: without the filter the"
