@@ -2,7 +2,9 @@ package plumbline.judge;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import plumbline.finding.Severity;
 import plumbline.port.PortName;
@@ -42,26 +44,43 @@ final class Consequences {
   /** What was said of one switch, without what follows from something else that was said. */
   static List<Spoken> listed(List<Spoken> said) {
     List<Spoken> left = new ArrayList<>(said);
+    Map<Spoken, List<Spoken>> followers = new LinkedHashMap<>();
     for (Spoken one : said) {
       if (one.outcome() instanceof Candidate derived && derived.derived()) {
-        List<Spoken> causes = causes(derived, left);
+        List<Spoken> causes = causes(derived, said);
         if (!causes.isEmpty()) {
           left.remove(one);
-          Severity joint = derived.severity().orElse(one.rule().floor());
-          causes.forEach(cause -> left.set(left.indexOf(cause), carrying(cause, derived, joint)));
+          causes.forEach(
+              cause -> followers.computeIfAbsent(cause, any -> new ArrayList<>()).add(one));
         }
       }
     }
+    left.replaceAll(one -> followers.containsKey(one) ? carrying(one, followers.get(one)) : one);
     return left;
   }
 
   /** Causes that only together stop something each carry it, at its severity. */
-  private static Spoken carrying(Spoken cause, Candidate derived, Severity joint) {
+  private static Spoken carrying(Spoken cause, List<Spoken> followers) {
+    List<String> things =
+        followers.stream()
+            .sorted(ORDER)
+            .map(one -> "the " + ((Candidate) one.outcome()).designed())
+            .distinct()
+            .toList();
     Candidate told =
         ((Candidate) cause.outcome())
-            .followedBy("Until then the " + derived.designed() + " does not work.");
-    Severity own = told.severity().orElse(cause.rule().floor());
+            .followedBy(
+                things.size() == 1
+                    ? "Until then " + things.get(0) + " does not work."
+                    : "Until then these do not work: " + String.join("; ", things) + ".");
+    Severity own = severity(cause);
+    Severity joint =
+        followers.stream().map(Consequences::severity).sorted().findFirst().orElse(own);
     return new Spoken(cause.rule(), own.reaches(joint) ? told : told.at(joint));
+  }
+
+  private static Severity severity(Spoken one) {
+    return ((Candidate) one.outcome()).severity().orElse(one.rule().floor());
   }
 
   /** One VLAN finding of the switch is enough; else every port that lacks the VLAN has a part. */

@@ -69,7 +69,7 @@ record Alike(List<Finding> findings) {
   /** Where and what: {@code GigabitEthernet1/0/10-49, 40 ports: desk-phone}. */
   String heading() {
     String ports = ports();
-    String subject = first().subject();
+    String subject = first().place().isEmpty() ? Words.file(first()) : first().subject();
     if (findings.size() > 1) {
       return ports
           + ", "

@@ -22,9 +22,16 @@ final class FindingOrder {
     }
   }
 
-  /** The first of the worst findings, in the order of the result. */
+  /**
+   * Of the worst findings the one that touches most: a whole switch before a port, then by how many
+   * VLANs and other ends it is about, then by the order of the result.
+   */
   static Optional<Finding> worst(List<Finding> findings) {
-    return findings.stream().min(Comparator.comparing(Finding::severity));
+    return findings.stream()
+        .min(
+            Comparator.comparing(Finding::severity)
+                .thenComparing(finding -> !port(finding).isEmpty())
+                .thenComparing(finding -> -(finding.vlans().size() + finding.others().size())));
   }
 
   /**

@@ -48,6 +48,7 @@ public final class TextReport {
     FindingOrder.bySwitchWorstFirst(result.findings()).forEach(this::switchSection);
     withoutFinding();
     TextFooter.write(page, result);
+    Legend.write(page, result.findings());
     return page.toString();
   }
 
@@ -93,18 +94,22 @@ public final class TextReport {
     String list = String.join(", ", counts);
     return switch (verdict.result()) {
       case DRIFT -> list + "." + narrowed();
-      case INCOMPLETE ->
-          (audited().isEmpty()
-                  ? "nothing was audited: "
-                  : "no drift found, but not everything could be decided: ")
-              + list
-              + "."
-              + narrowed();
+      case INCOMPLETE -> incomplete(verdict, list) + "." + narrowed();
       case CONFORMS ->
           audited().stream().allMatch(config -> config.portsDesigned() == 0)
               ? "no port was checked: the design covers none of these switches."
               : conforming(counts.isEmpty() ? "" : "; " + list) + narrowed() + unchecked();
     };
+  }
+
+  private String incomplete(Verdict verdict, String list) {
+    if (audited().isEmpty()) {
+      return "nothing was audited" + (list.isEmpty() ? "" : ": " + list);
+    }
+    return verdict.checked() == 0
+        ? "nothing was checked: no rule that was asked applies to what was given"
+            + (list.isEmpty() ? "" : "; " + list)
+        : "no drift found, but not everything could be decided: " + list;
   }
 
   /** Claims no more than what was checked. */
@@ -216,7 +221,10 @@ public final class TextReport {
   }
 
   private static String place(Finding finding) {
-    String where = finding.place().map(Place::toString).orElse("the design");
+    if (finding.place().isEmpty()) {
+      return Words.file(finding);
+    }
+    String where = finding.place().get().toString();
     return finding.subject().isEmpty() ? where : where + " (" + finding.subject() + ")";
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import plumbline.finding.Finding;
 import plumbline.finding.Proof;
 import plumbline.setting.Evidence;
 
@@ -74,5 +75,10 @@ final class Words {
     }
     String name = ((Evidence.Default) proof.evidence()).name();
     return proof.file().map(file -> file + ": " + name).orElse("default, " + name);
+  }
+
+  /** What a finding without a switch is about: a file that is nobody's. */
+  static String file(Finding finding) {
+    return finding.subject().equals("-") ? "standard input" : "the file " + finding.subject();
   }
 }

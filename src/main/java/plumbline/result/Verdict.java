@@ -21,7 +21,7 @@ public record Verdict(
     CONFORMS,
     /** A finding reaches the severity at which a run fails. */
     DRIFT,
-    /** No drift, and something could not be decided or audited. */
+    /** No drift, and something could not be decided or audited, or nothing was checked. */
     INCOMPLETE;
 
     @Override

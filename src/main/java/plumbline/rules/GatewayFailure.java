@@ -3,12 +3,12 @@ package plumbline.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import plumbline.design.DesignGateway;
 import plumbline.effective.Gateway;
 import plumbline.effective.Gateway.Need;
 import plumbline.effective.Gateway.Need.Kind;
 import plumbline.finding.Place;
+import plumbline.finding.Proof;
 import plumbline.rules.Outcome.Candidate;
 import plumbline.setting.Evidence;
 import plumbline.setting.Truth;
@@ -30,20 +30,23 @@ final class GatewayFailure {
         address != Truth.NO
             && failing.stream()
                 .allMatch(need -> need.kind() == Kind.VLAN || need.kind() == Kind.PORT);
+    List<Place> carriers = carriers(device, served.vlan().id());
     boolean noVlan = failing.stream().anyMatch(need -> need.kind() == Kind.VLAN);
     List<String> found = new ArrayList<>();
     List<Evidence> evidence = new ArrayList<>();
+    List<Evidence> whole = new ArrayList<>();
     evidence.add(gateway.header());
     for (Need need : failing) {
       // where the VLAN is not there, that no port carries it says nothing more
-      if (need.kind() != Kind.PORT || !noVlan) {
+      if (derived ? need.kind() != Kind.PORT || !noVlan : !isElsewhere(need, noVlan, carriers)) {
         found.add(lack(device, gateway, need.kind()));
-        evidence.addAll(need.evidence());
+        boolean own = need.kind() != Kind.VLAN && need.kind() != Kind.PORT;
+        (own ? evidence : whole).addAll(need.evidence());
       }
     }
     if (address == Truth.NO) {
-      found.add("address " + addresses(gateway));
-      evidence.addAll(gateway.addresses().evidence());
+      found.add(addresses(gateway));
+      evidence.addAll(faulty(gateway));
     }
     Candidate candidate =
         Candidate.of(
@@ -52,20 +55,52 @@ final class GatewayFailure {
                 String.join("; ", found),
                 consequence(device, served)
                     + (Routed.routes(gateway) == Truth.NO ? unfiltered(gateway, served) : ""),
-                device.proofs(evidence),
+                proofs(device, evidence, whole),
                 Optional.of(served.at()))
             .about(VlanSet.of(served.vlan().id().number()));
-    return derived ? candidate.derivedFrom(carriers(device, served.vlan().id())) : candidate;
+    return derived ? candidate.derivedFrom(carriers) : candidate;
   }
 
+  /** What the VLAN or a designed port lacks is a finding there, and no fault of the interface. */
+  private static boolean isElsewhere(Need need, boolean noVlan, List<Place> carriers) {
+    return need.kind() == Kind.VLAN
+        || (need.kind() == Kind.PORT && (noVlan || !carriers.isEmpty()));
+  }
+
+  /** Where groups stand, hosts use their addresses, and the interface's own may be right. */
   private static String addresses(Gateway gateway) {
-    List<String> all = new ArrayList<>();
-    gateway.addresses().value().stream().flatMap(List::stream).forEach(all::add);
-    gateway.groups().stream()
-        .flatMap(group -> group.address().value().stream())
-        .map(virtual -> virtual + " (virtual)")
-        .forEach(all::add);
-    return Words.list(all.stream().distinct().toList());
+    List<String> virtual =
+        gateway.groups().stream()
+            .flatMap(group -> group.address().value().stream())
+            .distinct()
+            .toList();
+    return virtual.isEmpty()
+        ? "address " + Words.list(gateway.addresses().value().orElse(List.of()))
+        : "virtual address " + Words.list(virtual);
+  }
+
+  /** The lines of the addresses that are found in the place of the designed one. */
+  private static List<Evidence> faulty(Gateway gateway) {
+    List<Evidence> virtual =
+        gateway.groups().stream()
+            .filter(group -> group.address().value().isPresent())
+            .flatMap(group -> group.address().evidence().stream())
+            .toList();
+    return virtual.isEmpty() ? gateway.addresses().evidence() : virtual;
+  }
+
+  /** The evidence; what holds of the whole text is no default, but a fact of its file. */
+  private static List<Proof> proofs(
+      SwitchCase device, List<Evidence> evidence, List<Evidence> whole) {
+    List<Evidence> all = new ArrayList<>(evidence);
+    all.addAll(whole);
+    return device.proofs(all).stream()
+        .map(
+            proof ->
+                whole.contains(proof.evidence())
+                    ? new Proof(Optional.of(device.settings().file()), proof.evidence())
+                    : proof)
+        .toList();
   }
 
   private static String lack(SwitchCase device, Gateway gateway, Kind kind) {
@@ -106,23 +141,16 @@ final class GatewayFailure {
         : "";
   }
 
-  /** What the hosts of the VLAN lose, and what is left to them. */
+  /** What the hosts of the VLAN lose; whether another gateway works is not known here. */
   static String consequence(SwitchCase device, DesignGateway.Served served) {
-    List<String> others =
+    boolean alone =
         device.design().gateways().values().stream()
             .filter(gateway -> !gateway.name().equals(device.designed().name()))
-            .filter(
-                gateway ->
-                    gateway.vlans().stream()
-                        .anyMatch(one -> one.vlan().id().equals(served.vlan().id())))
-            .map(DesignGateway::name)
-            .collect(Collectors.toList());
+            .flatMap(gateway -> gateway.vlans().stream())
+            .noneMatch(one -> one.vlan().id().equals(served.vlan().id()));
     String hosts = "Hosts in " + served.vlan();
-    return others.isEmpty()
+    return alone
         ? hosts + " reach nothing outside their VLAN: the design gives them no other gateway."
-        : hosts
-            + " cannot leave their VLAN here; what is left to them is "
-            + Words.list(others)
-            + ".";
+        : hosts + " cannot leave their VLAN through this switch.";
   }
 }

@@ -14,7 +14,7 @@ final class Verdicts {
 
   /**
    * Drift where a finding reaches the severity asked for; else incomplete where anything is
-   * unverified or was not audited; else conforming.
+   * unverified or was not audited, or where nothing at all was checked; else conforming.
    *
    * @param unaudited whether something that had to be audited was not, or not for all that bears on
    *     it
@@ -25,18 +25,18 @@ final class Verdicts {
     findings.forEach(finding -> counts.merge(finding.severity(), 1, Integer::sum));
     int unverified = counts.getOrDefault(Severity.UNVERIFIED, 0);
     boolean failed = !outcome.ruleFailures().isEmpty();
-    Verdict.Word word;
-    if (findings.stream().anyMatch(finding -> finding.severity().reaches(failOn))) {
-      word = Verdict.Word.DRIFT;
-    } else if (unverified > 0 || unaudited || failed) {
-      word = Verdict.Word.INCOMPLETE;
-    } else {
-      word = Verdict.Word.CONFORMS;
-    }
     int checked =
         outcome.checks().stream()
             .mapToInt(rule -> rule.conforms() + rule.differs() + rule.undecided())
             .sum();
+    Verdict.Word word;
+    if (findings.stream().anyMatch(finding -> finding.severity().reaches(failOn))) {
+      word = Verdict.Word.DRIFT;
+    } else if (unverified > 0 || unaudited || failed || checked == 0) {
+      word = Verdict.Word.INCOMPLETE;
+    } else {
+      word = Verdict.Word.CONFORMS;
+    }
     return new Verdict(
         word,
         counts.getOrDefault(Severity.BREAKS, 0),

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import plumbline.finding.Finding;
+import plumbline.setting.Evidence;
 
 /**
  * Whole audits of gateways: which cause is given where a gateway does not work (sections 4 and 6 of
@@ -141,8 +142,9 @@ class GatewayCauseTest {
             "breaks gateway-not-working/sw1/Vlan250/office");
     assertThat(found.found()).isEqualTo("no open port carries office (250)");
     assertThat(found.consequence())
-        .isEqualTo(
-            "Hosts in office (250) cannot leave their VLAN here; what is left to them is sw2.");
+        .isEqualTo("Hosts in office (250) cannot leave their VLAN through this switch.");
+    assertThat(evidence(found))
+        .containsExactly("12 interface Vlan250", "north-sw1.cfg no open port carries VLAN 250");
   }
 
   @Test
@@ -202,8 +204,7 @@ class GatewayCauseTest {
     "ip address 192.0.2.2 255.255.255.128; ip address 192.0.2.1 255.255.255.128 secondary, ",
     "ip address 192.0.2.2 255.255.255.128, address 192.0.2.2 255.255.255.128",
     "ip address 192.0.2.11 255.255.255.128, address 192.0.2.11 255.255.255.128",
-    "ip address 192.0.2.2 255.255.255.128; standby 1 ip 192.0.2.3,"
-        + " address 192.0.2.2 255.255.255.128 and 192.0.2.3 (virtual)",
+    "ip address 192.0.2.2 255.255.255.128; standby 1 ip 192.0.2.3, virtual address 192.0.2.3",
     "no ip address, Vlan250 has no address",
   })
   void the_designed_address_may_be_its_own_or_a_virtual_one(String lines, String found) {
@@ -217,6 +218,57 @@ class GatewayCauseTest {
       assertThat(only(outcome, "breaks gateway-not-working/sw1/Vlan250/office").found())
           .isEqualTo(found);
     }
+  }
+
+  @Test
+  void a_wrong_address_is_proven_by_its_line_and_no_other() {
+    String design =
+        DESIGN.replace("sw1: [office, lab]", "sw1: {office: {address: 192.0.2.1}, lab: {}}");
+    String office =
+        "interface Vlan250\n ip address 192.0.2.2 255.255.255.128\n standby 1 ip 192.0.2.3\n";
+    AuditOutcome outcome = audit(design, VLANS, ROUTING, DESK + " shutdown\n", BENCH, office, LAB);
+    assertThat(ids(outcome))
+        .containsExactly(
+            "breaks port-shut/sw1/GigabitEthernet1/0/1/desk",
+            "breaks gateway-not-working/sw1/Vlan250/office");
+    Finding found = outcome.findings().get(1);
+    assertThat(found.found()).isEqualTo("virtual address 192.0.2.3");
+    assertThat(evidence(found))
+        .containsExactly("16 interface Vlan250", "18 standby 1 ip 192.0.2.3");
+  }
+
+  @Test
+  void gateways_that_fail_for_one_cause_are_listed_in_one_sentence() {
+    String design =
+        DESIGN
+            .replace(
+                "desk: {mode: access, access: office}",
+                "desk: {mode: trunk, tagged: [lab, office]}")
+            .replace(", Gi1/0/2: bench", "")
+            .replace("sw1: [office, lab]", "sw1: {lab: {address: 192.0.2.129}, office: {}}");
+    String trunk =
+        "interface GigabitEthernet1/0/1\n switchport trunk allowed vlan 250,260\n"
+            + " switchport mode trunk\n shutdown\n";
+    assertThat(
+            only(
+                    audit(design, VLANS, ROUTING, trunk, OFFICE, LAB),
+                    "breaks port-shut/sw1/GigabitEthernet1/0/1/desk")
+                .consequence())
+        .endsWith(
+            " Until then these do not work: the gateway for office (250); the gateway for lab"
+                + " (260) with address 192.0.2.129.");
+  }
+
+  private static List<String> evidence(Finding finding) {
+    return finding.evidence().stream()
+        .map(
+            proof ->
+                proof.evidence() instanceof Evidence.Line line
+                    ? line.line() + " " + line.text()
+                    : proof.file().orElse("default")
+                        + " "
+                        + ((Evidence.Default) proof.evidence()).name())
+        .toList();
   }
 
   @Test

@@ -19,6 +19,27 @@ import plumbline.rules.RuleCatalogue;
 class NarrowedAuditTest {
   private static final int RULES = RuleCatalogue.ALL.size();
 
+  private static final String AGED =
+      """
+      format: plumbline-design/1
+      vlans: {office: {id: 250}}
+      roles: {desk: {mode: access, access: office}}
+      switches: {sw1: {ports: {Gi1/0/1: desk}}}
+      max-age-days: 8
+      """;
+  private static final String UNDATED =
+      """
+      hostname sw1
+      !
+      vlan 250
+      !
+      interface GigabitEthernet1/0/1
+       switchport access vlan 250
+       switchport mode access
+      !
+      end
+      """;
+
   @TempDir private Path folder;
 
   private String design;
@@ -91,6 +112,20 @@ class NarrowedAuditTest {
     assertThat(run.status()).isEqualTo(64);
     assertThat(run.out()).isEmpty();
     assertThat(run.err()).startsWith("plumbline: --only: " + words);
+  }
+
+  @Test
+  void a_run_in_which_nothing_was_checked_does_not_conform() throws IOException {
+    Path plan = Files.writeString(folder.resolve("plan.yaml"), AGED);
+    Path config = Files.writeString(folder.resolve("sw1.cfg"), UNDATED);
+    Run run = Run.of("audit", plan.toString(), config.toString(), "--only", "config-stale");
+    assertThat(run.status()).isZero();
+    assertThat(flat(run))
+        .startsWith(
+            "INCOMPLETE: nothing was checked: no rule that was asked applies to what was given."
+                + " Only 1 of "
+                + RULES
+                + " rules was asked. 0 checks on 1 switch");
   }
 
   @Test

@@ -58,6 +58,35 @@ final class Samples {
         List.of("rule port-absent failed on north-sw2: IllegalStateException"));
   }
 
+  /** Nothing was asked that applies. */
+  static Result unchecked() {
+    return result(
+        new Verdict(Verdict.Word.INCOMPLETE, 0, 0, 0, 0, 0, 0),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
+  /** A finding about a file that is of no switch. */
+  static Finding nobodys(String file) {
+    Finding one = findings().get(0);
+    return new Finding(
+        one.rule(),
+        one.severity(),
+        Optional.empty(),
+        Optional.empty(),
+        one.others(),
+        one.vlans(),
+        file,
+        one.designed(),
+        one.found(),
+        one.consequence(),
+        one.evidence(),
+        one.design());
+  }
+
   static List<Finding> findings() {
     return List.of(
         new Finding(

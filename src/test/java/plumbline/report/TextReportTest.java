@@ -157,6 +157,50 @@ class TextReportTest {
   }
 
   @Test
+  void the_worst_finding_is_the_one_that_touches_most() {
+    Finding port = Samples.findings().get(1);
+    Finding two = Samples.findings().get(2);
+    Finding device = Samples.findings().get(4);
+    assertThat(FindingOrder.worst(List.of(port, two))).contains(two);
+    assertThat(FindingOrder.worst(List.of(port, Samples.findings().get(5), two)))
+        .contains(Samples.findings().get(5));
+    assertThat(FindingOrder.worst(List.of(Samples.findings().get(0), device))).contains(device);
+    assertThat(FindingOrder.worst(List.of(Samples.findings().get(3), device))).contains(device);
+  }
+
+  @Test
+  void only_the_severities_that_occur_are_explained_at_the_end() {
+    assertThat(TextReport.of(Samples.incomplete(), false))
+        .endsWith(
+            """
+
+            What the severities mean
+              unverified  the text that was given does not tell; the finding says why
+              untidy      not as designed, without effect on traffic
+            """);
+    assertThat(TextReport.of(Samples.conforms(), false)).doesNotContain("What the severities");
+    assertThat(TextReport.of(Samples.drift(), false))
+        .contains("  breaks ", "  weakens ", "  unverified ", "  untidy ");
+  }
+
+  @Test
+  void a_run_without_a_check_says_so() {
+    Result nothing = Samples.unchecked();
+    assertThat(TextReport.of(nothing, false))
+        .startsWith("INCOMPLETE: nothing was checked: no rule that was asked applies to what was");
+  }
+
+  @Test
+  void a_finding_about_a_file_without_a_switch_names_the_file() {
+    Result file = Samples.with(Samples.drift(), Samples.nobodys("nosuch.cfg"));
+    assertThat(TextReport.of(file, false))
+        .contains("Worst: the file nosuch.cfg: ", "  UNVERIFIED  the file nosuch.cfg\n");
+    Result input = Samples.with(Samples.drift(), Samples.nobodys("-"));
+    assertThat(TextReport.of(input, false))
+        .contains("Worst: standard input: ", "  UNVERIFIED  standard input\n");
+  }
+
+  @Test
   void of_many_lines_in_one_finding_the_text_names_a_dozen_and_counts_the_others() {
     String lines =
         IntStream.rangeClosed(1, 40)
