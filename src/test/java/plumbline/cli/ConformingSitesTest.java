@@ -27,8 +27,9 @@ import plumbline.rules.RuleCatalogue;
 
 /**
  * With everything right, silence: one site of four switches for each dialect, printed as such
- * switches print (common practice, no source). Together the designs use every key that a role can
- * have.
+ * switches print (common practice, no source); the data-centre site has a fifth, of the campus
+ * dialect, whose bundle ends on both switches of a multi-chassis pair. Together the designs use
+ * every key that a role can have.
  */
 class ConformingSitesTest {
   private static final Path SITES = Path.of("testdata/sites");

@@ -67,6 +67,34 @@ class DesignManualTest {
   }
 
   @Test
+  void the_bundle_of_the_manual_that_ends_on_a_pair_is_one_port_of_two_links() {
+    List<String> blocks =
+        Pattern.compile("```yaml\n(.*?)```", Pattern.DOTALL)
+            .matcher(MANUAL)
+            .results()
+            .map(block -> block.group(1))
+            .toList();
+    assertThat(blocks).hasSize(2);
+    DesignReading reading = Designs.read("design.yaml", blocks.get(1));
+    assertThat(Designs.messages(reading)).isEmpty();
+    Design design = reading.design().orElseThrow();
+    List<DesignPort> ports = design.portsOf("acc");
+    assertThat(ports)
+        .extracting(port -> port.port() + ": " + port.subject())
+        .containsExactlyInAnyOrder(
+            "Port-channel11: link to core-a Port-channel11 and core-b Port-channel11",
+            "TenGigabitEthernet1/1/1: member of link to core-a Port-channel11",
+            "TenGigabitEthernet1/1/2: member of link to core-b Port-channel11");
+    DesignPort shared =
+        ports.stream().filter(port -> port.port().kind().isBundle()).findFirst().orElseThrow();
+    assertThat(MANUAL).contains("`" + shared.subject() + "`");
+    assertThat(design.links())
+        .filteredOn(link -> link.second().filter(shared::equals).isPresent())
+        .extracting(link -> link.membersBeside(shared).get(0).port().toString())
+        .containsExactly("TenGigabitEthernet1/1/1", "TenGigabitEthernet1/1/2");
+  }
+
+  @Test
   void the_error_of_the_manual_is_the_error_of_the_reader() {
     Matcher block = Pattern.compile("```yaml\n(.*?)```", Pattern.DOTALL).matcher(MANUAL);
     assertThat(block.find()).isTrue();
