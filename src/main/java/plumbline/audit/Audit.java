@@ -2,7 +2,9 @@ package plumbline.audit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -13,6 +15,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plumbline.design.Design;
 import plumbline.design.DesignSwitch;
+import plumbline.effective.SwitchSettings;
+import plumbline.fabric.Fabric;
 import plumbline.finding.Finding;
 import plumbline.finding.Place;
 import plumbline.judge.InFront;
@@ -20,10 +24,15 @@ import plumbline.judge.Judge;
 import plumbline.judge.Spoken;
 import plumbline.port.PortName;
 import plumbline.result.Result;
+import plumbline.rules.Group;
 import plumbline.rules.InputCase;
 import plumbline.rules.InputRule;
+import plumbline.rules.LinkCase;
+import plumbline.rules.LinkRule;
 import plumbline.rules.Outcome;
 import plumbline.rules.Outcomes;
+import plumbline.rules.PairCase;
+import plumbline.rules.PairRule;
 import plumbline.rules.PortCase;
 import plumbline.rules.PortRule;
 import plumbline.rules.Rule;
@@ -80,14 +89,20 @@ public final class Audit {
         .unread()
         .forEach(
             one -> ask(new InputCase.Unread(design, one.file(), one.designed(), one.reason())));
+    Map<String, SwitchCase> switches = new LinkedHashMap<>();
     for (AuditInput.AuditedConfig config : input.configs()) {
       InputCase.Read read =
           new InputCase.Read(design, config.designed(), config.settings(), input.at());
       ask(read);
       if (read.isConfig()) {
-        config.designed().ifPresent(known -> ask(new SwitchCase(design, known, config.settings())));
+        for (DesignSwitch known : config.designed().stream().toList()) {
+          SwitchCase device = new SwitchCase(design, known, config.settings());
+          ask(device);
+          switches.putIfAbsent(known.name(), device);
+        }
       }
     }
+    askAcross(design, switches);
     // what a rule says that is silent or not asked must not keep another one from being heard
     List<Spoken> heard = spoken.stream().filter(one -> asked.test(one.rule())).toList();
     List<Spoken> inFront =
@@ -168,6 +183,32 @@ public final class Audit {
     }
   }
 
+  /** Asks of what lies between ports: pairs of hosts' ports, and links. */
+  private void askAcross(Design design, Map<String, SwitchCase> switches) {
+    List<PairCase> pairs = PairCase.of(design, switches);
+    List<LinkCase> links = links(design, switches);
+    for (Rule rule : heard(design)) {
+      if (rule instanceof PairRule one) {
+        for (PairCase pair : pairs) {
+          String place = pair.host().name() + " " + pair.pair().first();
+          guarded(rule, place, outcomes -> one.check(pair, outcomes));
+        }
+      }
+      if (rule instanceof LinkRule one) {
+        for (LinkCase link : links) {
+          String place = link.first().port().switchName() + " " + link.first().fullName();
+          guarded(rule, place, outcomes -> one.check(link, outcomes));
+        }
+      }
+    }
+  }
+
+  private static List<LinkCase> links(Design design, Map<String, SwitchCase> switches) {
+    Map<String, SwitchSettings> settings = new HashMap<>();
+    switches.forEach((name, device) -> settings.put(name, device.settings()));
+    return LinkCase.of(Fabric.of(design, settings), switches);
+  }
+
   private static String place(InputCase input) {
     if (input instanceof InputCase.Missing missing) {
       return missing.designed().name();
@@ -198,8 +239,9 @@ public final class Audit {
   private List<Result.RuleCount> counts() {
     Map<String, int[]> counts = new TreeMap<>();
     rules.stream().map(Rule::info).filter(asked).forEach(rule -> counts.put(rule.id(), new int[3]));
+    Set<Spoken> apart = new HashSet<>();
     for (Spoken one : spoken) {
-      if (!asked.test(one.rule())) {
+      if (!asked.test(one.rule()) || !isCounted(one, apart)) {
         continue;
       }
       int kind =
@@ -214,6 +256,14 @@ public final class Audit {
                 new Result.RuleCount(
                     count.getKey(), count.getValue()[0], count.getValue()[1], count.getValue()[2]))
         .toList();
+  }
+
+  /** A pair or a link that differs in several settings is one subject that was checked. */
+  private static boolean isCounted(Spoken one, Set<Spoken> apart) {
+    boolean wide = one.rule().group() == Group.PAIR || one.rule().group() == Group.LINK;
+    return !wide
+        || one.outcome() instanceof Outcome.Conforms
+        || apart.add(new Spoken(one.rule(), new Outcome.Conforms(one.outcome().subject())));
   }
 
   /** A rule asked about one case. */

@@ -37,6 +37,7 @@ public sealed interface Outcome {
    * @param spoilsMode the mode whose settings have no effect because of this
    * @param derived whether it goes by itself once the switch has the VLANs and the other ends carry
    *     them
+   * @param across what goes with it when findings about single ports are repaired
    */
   record Candidate(
       Subject subject,
@@ -50,7 +51,8 @@ public sealed interface Outcome {
       List<Place> others,
       Optional<PortMode> needsMode,
       Optional<PortMode> spoilsMode,
-      boolean derived)
+      boolean derived,
+      Optional<Across> across)
       implements Outcome {
     /** Copies the lists. */
     public Candidate {
@@ -78,7 +80,8 @@ public sealed interface Outcome {
           List.of(),
           Optional.empty(),
           Optional.empty(),
-          false);
+          false,
+          Optional.empty());
     }
 
     /** The same, about these VLANs. */
@@ -125,7 +128,44 @@ public sealed interface Outcome {
           ends,
           needsMode,
           spoilsMode,
-          true);
+          true,
+          across);
+    }
+
+    /** The same, gone once what single ports of it depart in is repaired. */
+    public Candidate across(Across ports) {
+      return new Candidate(
+          subject,
+          severity,
+          vlans,
+          designed,
+          found,
+          consequence,
+          proofs,
+          design,
+          others,
+          needsMode,
+          spoilsMode,
+          derived,
+          Optional.of(ports));
+    }
+
+    /** The same at another place. */
+    public Candidate movedTo(Subject other) {
+      return new Candidate(
+          other,
+          severity,
+          vlans,
+          designed,
+          found,
+          consequence,
+          proofs,
+          design,
+          others,
+          needsMode,
+          spoilsMode,
+          derived,
+          across);
     }
 
     private Candidate with(
@@ -147,7 +187,8 @@ public sealed interface Outcome {
           itsOthers,
           itsNeed,
           itsSpoil,
-          derived);
+          derived,
+          across);
     }
   }
 

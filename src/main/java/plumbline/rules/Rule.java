@@ -4,7 +4,7 @@ package plumbline.rules;
  * A rule of the catalogue: stateless; it compares a case with the design and gives one outcome per
  * subject that it can be asked about. A class may implement several of the kinds.
  */
-public sealed interface Rule permits InputRule, SwitchRule, PortRule {
+public sealed interface Rule permits InputRule, SwitchRule, PortRule, PairRule, LinkRule {
   /** Id, group, floor, summary and source. */
   RuleInfo info();
 }

@@ -50,6 +50,11 @@ public record SwitchCase(Design design, DesignSwitch designed, SwitchSettings se
         : members.stream().map(member -> new PortCase(this, port, Optional.of(member), true));
   }
 
+  /** The case of one port; for a bundle without a stanza that of its first member. */
+  Optional<PortCase> caseOf(DesignPort port) {
+    return cases(port).findFirst();
+  }
+
   /** The design's own case for a port, if it covers it. */
   Optional<DesignPort> designOf(PortName name) {
     return design.portsOf(designed.name()).stream()

@@ -113,8 +113,8 @@ class BundleCauseTest {
     assertThat(
             said(
                 BUNDLE.replace("allowed vlan 220", "allowed vlan 220,999"),
-                member(49, join),
-                member(50, join),
+                member(49, join).replace("allowed vlan 220", "allowed vlan 220,999"),
+                member(50, join).replace("allowed vlan 220", "allowed vlan 220,999"),
                 "!\ninterface GigabitEthernet1/0/3.999\n" + address))
         .singleElement()
         .asString()

@@ -77,7 +77,6 @@ class CoverageTest {
                     max-age-days: 8
                     """))
         .containsExactly(
-            "links.ends against each other 1 link",
             "switches.management 1 switch",
             "switches.spanning-tree.root-of 1 switch",
             "switches.spanning-tree.second-for 1 switch",

@@ -114,7 +114,10 @@ class PortCauseTest {
   @Test
   void a_bundle_stanza_speaks_for_its_members() {
     String stanza = "interface Port-channel1\n" + TRUNK;
-    assertThat(ids(bundled(bundle(stanza, TRUNK, TRUNK.replace("220,231", "220"))))).isEmpty();
+    assertThat(ids(bundled(bundle(stanza, TRUNK, TRUNK.replace("220,231", "220")))))
+        .containsExactly(
+            "weakens bundle-member-differs/sw1/GigabitEthernet1/0/50/member of link to sw2"
+                + " Port-channel1");
   }
 
   @ParameterizedTest

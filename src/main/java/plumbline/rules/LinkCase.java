@@ -1,0 +1,101 @@
+package plumbline.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import plumbline.design.Link;
+import plumbline.fabric.Fabric;
+import plumbline.fabric.FabricLink;
+import plumbline.fabric.LinkEnd;
+import plumbline.setting.Keys;
+import plumbline.setting.PortMode;
+import plumbline.setting.Setting;
+
+/**
+ * A link between two switches of the design whose ends were both read.
+ *
+ * @param link the link with what passes it
+ * @param first its first end
+ * @param second its second end
+ */
+public record LinkCase(FabricLink link, PortCase first, PortCase second) {
+  /**
+   * Every link of which both ends have settings, in the order of the design.
+   *
+   * @param switches the switches whose configs were read, by name
+   */
+  public static List<LinkCase> of(Fabric fabric, Map<String, SwitchCase> switches) {
+    List<LinkCase> all = new ArrayList<>();
+    for (FabricLink link : fabric.links()) {
+      Optional<PortCase> first = end(link.first(), switches);
+      Optional<PortCase> second = end(link.second(), switches);
+      if (first.isPresent() && second.isPresent()) {
+        all.add(new LinkCase(link, first.get(), second.get()));
+      }
+    }
+    return all;
+  }
+
+  private static Optional<PortCase> end(LinkEnd end, Map<String, SwitchCase> switches) {
+    return Optional.ofNullable(switches.get(end.port().switchName()))
+        .flatMap(at -> at.caseOf(end.port()))
+        .filter(port -> port.settings().isPresent());
+  }
+
+  /** The link in the design. */
+  Link design() {
+    return link.design();
+  }
+
+  /** Both ends, named after the link. */
+  TwoEnds ends() {
+    return new TwoEnds(first, second, Optional.empty(), link.design().at());
+  }
+
+  /**
+   * The ports at both ends of each cable: the ends themselves, or the members that the design
+   * names, where both have settings.
+   */
+  List<TwoEnds> cables() {
+    if (link.design().members().isEmpty()) {
+      return List.of(ends());
+    }
+    List<TwoEnds> all = new ArrayList<>();
+    for (var member : link.design().members()) {
+      Optional<PortCase> one = first.at().caseOf(member.first());
+      Optional<PortCase> other = member.second().flatMap(second.at()::caseOf);
+      if (one.filter(port -> port.settings().isPresent()).isPresent()
+          && other.filter(port -> port.settings().isPresent()).isPresent()) {
+        all.add(new TwoEnds(one.get(), other.get(), Optional.empty(), link.design().at()));
+      }
+    }
+    return all;
+  }
+
+  /**
+   * The mode that an end settles on with the other one; undecided where the text, or a mode of
+   * another kind, leaves it open.
+   */
+  Setting<PortMode> mode(PortCase end) {
+    Setting<PortMode> own = end.get(Keys.MODE);
+    LinkEnd here = end.equals(first) ? link.first() : link.second();
+    LinkEnd there = end.equals(first) ? link.second() : link.first();
+    Optional<PortMode> settled =
+        here.modeWith(there).filter(mode -> mode != PortMode.OTHER && mode != PortMode.NEGOTIATED);
+    if (!own.isDecided()) {
+      return own;
+    }
+    return settled
+        .<Setting<PortMode>>map(mode -> own.map(any -> mode))
+        .orElseGet(
+            () ->
+                new Setting.Unknown<>(
+                    "what the two ends settle on cannot be told", own.evidence()));
+  }
+
+  /** Whether both ends are for certain in this mode, or settle on it. */
+  boolean bothIn(PortMode mode) {
+    return mode(first).is(mode) && mode(second).is(mode);
+  }
+}
