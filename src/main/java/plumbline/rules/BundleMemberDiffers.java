@@ -88,7 +88,7 @@ final class BundleMemberDiffers implements PortRule {
     Optional<PortSettings> bundle = bundle(member, joined);
     String name = bundle.map(PortSettings::fullName).orElseGet(() -> "bundle " + joined.id());
     Map<Key<?>, String> differing = bundle.map(open -> differing(member, open)).orElse(Map.of());
-    Candidate candidate =
+    Candidate told =
         Candidate.of(
                 member.subject(),
                 "the settings of " + name,
@@ -97,6 +97,7 @@ final class BundleMemberDiffers implements PortRule {
                 member.proofs(suspended),
                 Optional.of(member.port().at()))
             .beside(List.of(Place.ofPort(member.port().switchName(), name)));
+    Candidate candidate = working(members(member, bundle)) == 0 ? told.at(Severity.BREAKS) : told;
     Optional<PortCase> own =
         bundle.map(
             open ->
@@ -226,12 +227,8 @@ final class BundleMemberDiffers implements PortRule {
   }
 
   private static String consequence(PortCase member, Optional<PortSettings> bundle, String name) {
-    List<PortSettings> all =
-        bundle.map(open -> member.at().settings().membersOf(open.name())).orElse(List.of());
-    long working =
-        all.stream()
-            .filter(one -> !one.get(Keys.SUSPENDED).is(true) && !one.get(Keys.SHUT).is(true))
-            .count();
+    List<PortSettings> all = members(member, bundle);
+    long working = working(all);
     String left =
         working == 0
             ? "no member is left that passes frames, and " + name + " is down."
@@ -243,5 +240,16 @@ final class BundleMemberDiffers implements PortRule {
                     + " down."
                 : name + " has one cable less.";
     return "The switch suspends the member until its lines equal those of the bundle: " + left;
+  }
+
+  private static List<PortSettings> members(PortCase member, Optional<PortSettings> bundle) {
+    return bundle.map(open -> member.at().settings().membersOf(open.name())).orElse(List.of());
+  }
+
+  /** How many members are not suspended or shut for certain. */
+  private static long working(List<PortSettings> members) {
+    return members.stream()
+        .filter(one -> !one.get(Keys.SUSPENDED).is(true) && !one.get(Keys.SHUT).is(true))
+        .count();
   }
 }

@@ -11,8 +11,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * What only both ends of a link or both ports of a pair together show, and what of it is the
- * business of one port (section 6 of the product contract: pair and link come after switch and
- * port, and are given only if they remain).
+ * business of one port: pair and link come after switch and port, and are given only if they remain
+ * when these are repaired.
  */
 class BothEndsTest {
   @TempDir private Path scratch;

@@ -118,6 +118,13 @@ class PortCauseTest {
         .containsExactly(
             "weakens bundle-member-differs/sw1/GigabitEthernet1/0/50/member of link to sw2"
                 + " Port-channel1");
+    String other = TRUNK.replace("220,231", "220");
+    assertThat(ids(bundled(bundle(stanza, other, other))))
+        .containsExactly(
+            "breaks bundle-member-differs/sw1/GigabitEthernet1/0/49/member of link to sw2"
+                + " Port-channel1",
+            "breaks bundle-member-differs/sw1/GigabitEthernet1/0/50/member of link to sw2"
+                + " Port-channel1");
   }
 
   @ParameterizedTest
