@@ -39,7 +39,7 @@ final class RoleWishes {
 
   private Optional<?> value(RoleKey<?> key, Node node, Fields fields) {
     if (key.equals(RoleKeys.TAGGED)) {
-      return Optional.of(vlans.setOf(fields.scalars(key.name())));
+      return vlans.setOf(fields.scalars(key.name()));
     }
     if (key.equals(RoleKeys.MAY_CARRY)) {
       return Optional.of(vlans.ranges(fields.scalars(key.name()), true));

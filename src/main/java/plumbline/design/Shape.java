@@ -111,7 +111,12 @@ sealed interface Shape {
   record Keys(String noun, List<Field> fields, Set<String> markers) implements Shape {
     @Override
     public String expected() {
-      return "a map with keys such as " + Wording.quote(fields.get(0).name());
+      return fields.size() == 2 && fields.stream().noneMatch(Field::required)
+          ? "a map with the keys "
+              + Wording.quote(fields.get(0).name())
+              + " and "
+              + Wording.quote(fields.get(1).name())
+          : "a map with keys such as " + Wording.quote(fields.get(0).name());
     }
 
     Optional<Field> field(String name) {

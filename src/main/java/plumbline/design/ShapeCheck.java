@@ -59,7 +59,8 @@ final class ShapeCheck {
   private void checkEither(Node node, Either either, String label, Position header) {
     List<Shape> candidates =
         either.options().stream().filter(option -> isOfKind(node, option)).toList();
-    if (candidates.size() == 1) {
+    boolean mapsToo = either.options().stream().anyMatch(Keys.class::isInstance);
+    if (candidates.size() == 1 && !(mapsToo && candidates.get(0) instanceof Shape.Words)) {
       check(node, candidates.get(0), label, header);
     } else if (node instanceof Node.Scalar scalar) {
       boolean anyFits =

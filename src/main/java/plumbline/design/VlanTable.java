@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import plumbline.design.DesignVlan.GatewayNeed;
 import plumbline.text.Wording;
 import plumbline.vlan.VlanId;
@@ -18,6 +19,8 @@ import plumbline.yaml.Position;
 
 /** The VLANs of a design by name; finds what a reference names. */
 final class VlanTable {
+  private static final Pattern RANGE = Pattern.compile("[0-9]{1,4} *- *[0-9]{1,4}");
+
   private final Problems problems;
   private final Set<String> names = new LinkedHashSet<>();
   private final Map<String, DesignVlan> vlans = new LinkedHashMap<>();
@@ -99,9 +102,15 @@ final class VlanTable {
     return found;
   }
 
-  /** The identifiers of the VLANs that some words name. */
-  VlanSet setOf(List<Node.Scalar> words) {
-    return VlanSet.of(findAll(words).stream().map(wanted -> wanted.value().id()).toList());
+  /**
+   * The identifiers of the VLANs that some words name; empty where a word names none or stands
+   * twice, so that nothing further is concluded from a list that is not what was meant.
+   */
+  Optional<VlanSet> setOf(List<Node.Scalar> words) {
+    List<Wanted<DesignVlan>> found = findAll(words);
+    return found.size() < words.size()
+        ? Optional.empty()
+        : Optional.of(VlanSet.of(found.stream().map(wanted -> wanted.value().id()).toList()));
   }
 
   /** The identifiers that numbers, ranges and, where allowed, names stand for. */
@@ -124,6 +133,19 @@ final class VlanTable {
     return all;
   }
 
+  /** Where one VLAN is named a range is none, and its VLANs of the design are what was meant. */
+  private String noRange(String range) {
+    List<String> inside =
+        VlanSet.parse(range).stream()
+            .flatMap(
+                set -> vlans.values().stream().filter(vlan -> set.contains(vlan.id().number())))
+            .map(DesignVlan::name)
+            .toList();
+    return Wording.quote(range)
+        + " is a range, which is not possible here; name the VLANs one by one"
+        + (inside.isEmpty() ? "" : ": " + Wording.quoted(inside));
+  }
+
   private boolean isKnown(Node.Scalar word) {
     return isKnown(word.text(), word.at());
   }
@@ -131,6 +153,10 @@ final class VlanTable {
   private boolean isKnown(String name, Position at) {
     if (names.contains(name)) {
       return true;
+    }
+    if (RANGE.matcher(name).matches()) {
+      problems.add(at, noRange(name));
+      return false;
     }
     Optional<DesignVlan> byNumber =
         VlanSet.parse(name).stream()

@@ -84,6 +84,7 @@ public final class JsonReport {
     json.writeEndArray();
     strings("outside", result.notInScope());
     strings("notAudited", result.notAudited());
+    strings("ageUnknown", result.ageUnknown());
     strings("skipped", result.skipped());
     strings("failures", result.ruleFailures());
     json.writeArrayFieldStart("notChecked");

@@ -32,6 +32,19 @@ final class TextFooter {
               + (result.notInScope().size() == 1 ? "on it" : "on them")
               + ", were not checked.");
     }
+    if (!result.ageUnknown().isEmpty()) {
+      boolean one = result.ageUnknown().size() == 1;
+      item(
+          page,
+          "The design sets max-age-days, but "
+              + (one
+                  ? "the text of 1 switch does not tell how old it is: "
+                  : "the texts of "
+                      + result.ageUnknown().size()
+                      + " switches do not tell how old they are: ")
+              + Words.names(result.ageUnknown())
+              + ".");
+    }
     if (!result.notChecked().isEmpty()) {
       item(
           page,

@@ -21,6 +21,8 @@ import plumbline.finding.Place;
  * @param notAudited one line for each input that had to be audited and could not be
  * @param notInScope switches of the design that this run leaves out, sorted
  * @param notChecked what the design asks of the others and no rule checks, sorted by key
+ * @param ageUnknown switches whose texts do not tell how old they are, where the design sets an age
+ *     and the rule about it is asked; sorted
  * @param skipped one line for each file in a folder that is left out because it is no config
  * @param ruleFailures one line for each rule that failed with a bug
  * @param narrowed what the user narrowed the run to
@@ -38,6 +40,7 @@ public record Result(
     List<String> notAudited,
     List<String> notInScope,
     List<NotChecked> notChecked,
+    List<String> ageUnknown,
     List<String> skipped,
     List<String> ruleFailures,
     Narrowed narrowed) {
@@ -51,6 +54,7 @@ public record Result(
     notAudited = List.copyOf(notAudited);
     notInScope = List.copyOf(notInScope);
     notChecked = List.copyOf(notChecked);
+    ageUnknown = List.copyOf(ageUnknown);
     skipped = List.copyOf(skipped);
     ruleFailures = List.copyOf(ruleFailures);
   }

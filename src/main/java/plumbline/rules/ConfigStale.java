@@ -2,11 +2,9 @@ package plumbline.rules;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import plumbline.design.Wanted;
 import plumbline.finding.Proof;
 import plumbline.finding.Severity;
@@ -17,17 +15,6 @@ import plumbline.statement.SwitchText.Times;
 
 /** A config that is too old to tell what the switch does now. */
 final class ConfigStale implements InputRule {
-  /** Zones whose clock is known: abbreviations of others are used by several. */
-  private static final Set<String> UNIVERSAL = Set.of("UTC", "GMT", "Z");
-
-  /** A clock of a zone that is not known is so far ahead of UTC at most, or so far behind. */
-  private static final Duration AHEAD = Duration.ofHours(14);
-
-  private static final Duration BEHIND = Duration.ofHours(12);
-
-  /** A run said to be on a day is at its beginning; the config may be of that day. */
-  private static final Duration DAY = Duration.ofDays(1);
-
   private static final RuleInfo INFO =
       new RuleInfo(
           "config-stale",
@@ -49,19 +36,10 @@ final class ConfigStale implements InputRule {
       Times times = read.settings().times();
       if (times.taken().isPresent()) {
         taken(read, times.taken().get(), wish.get(), outcomes);
-      } else if (Stream.of(times.changed(), times.saved())
-          .flatMap(Optional::stream)
-          .anyMatch(stamp -> isYoung(stamp, read.at(), wish.get()))) {
-        // taken at some time after that
+      } else if (ConfigAge.isTold(times, read.at(), wish.get().value())) {
         outcomes.conforms(read.subject());
       }
     }
-  }
-
-  private static boolean isYoung(Stamp stamp, Instant at, Wanted<Integer> wish) {
-    return stamp.time().isPresent()
-        && !earliest(stamp).isBefore(at.minus(Duration.ofDays(wish.value())))
-        && !latest(stamp).isAfter(at.plus(DAY));
   }
 
   private static void taken(
@@ -70,7 +48,7 @@ final class ConfigStale implements InputRule {
     Instant limit = read.at().minus(Duration.ofDays(wish.value()));
     if (taken.time().isEmpty()) {
       outcomes.add(undecided(read, "the time in the header cannot be read", wish, proofs));
-    } else if (latest(taken).isBefore(limit)) {
+    } else if (ConfigAge.latest(taken).isBefore(limit)) {
       outcomes.add(
           Candidate.of(
               read.subject(),
@@ -84,7 +62,7 @@ final class ConfigStale implements InputRule {
                   + " and their absence, are of that day.",
               proofs,
               Optional.of(wish.at())));
-    } else if (earliest(taken).isAfter(read.at().plus(DAY))) {
+    } else if (ConfigAge.earliest(taken).isAfter(read.at().plus(ConfigAge.DAY))) {
       outcomes.add(
           undecided(
               read,
@@ -93,7 +71,7 @@ final class ConfigStale implements InputRule {
                   + ", after the time of this run: one of the two clocks is wrong",
               wish,
               proofs));
-    } else if (earliest(taken).isBefore(limit)) {
+    } else if (ConfigAge.earliest(taken).isBefore(limit)) {
       outcomes.add(
           undecided(
               read, "the zone of its time is not known, and the age depends on it", wish, proofs));
@@ -104,27 +82,11 @@ final class ConfigStale implements InputRule {
 
   /** The smallest age that the zone allows, in whole days. */
   private static String age(Stamp taken, Instant at) {
-    return Words.count((int) Duration.between(latest(taken), at).toDays(), "day");
+    return Words.count((int) Duration.between(ConfigAge.latest(taken), at).toDays(), "day");
   }
 
   private static String designed(Wanted<Integer> wish) {
     return "configs at most " + Words.count(wish.value(), "day") + " old";
-  }
-
-  private static Instant earliest(Stamp stamp) {
-    return universal(stamp).minus(isUniversal(stamp) ? Duration.ZERO : AHEAD);
-  }
-
-  private static Instant latest(Stamp stamp) {
-    return universal(stamp).plus(isUniversal(stamp) ? Duration.ZERO : BEHIND);
-  }
-
-  private static Instant universal(Stamp stamp) {
-    return stamp.time().orElseThrow().toInstant(ZoneOffset.UTC);
-  }
-
-  private static boolean isUniversal(Stamp stamp) {
-    return UNIVERSAL.contains(stamp.zone());
   }
 
   private static Undecided undecided(

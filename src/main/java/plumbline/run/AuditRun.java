@@ -4,20 +4,27 @@ import java.io.InputStream;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import plumbline.audit.Audit;
 import plumbline.audit.AuditInput;
 import plumbline.audit.AuditOutcome;
 import plumbline.design.Design;
+import plumbline.design.DesignSwitch;
 import plumbline.effective.SwitchSettings;
 import plumbline.finding.Severity;
 import plumbline.port.PortName;
 import plumbline.result.Result;
+import plumbline.rules.ConfigAge;
 import plumbline.rules.RuleCatalogue;
 
 /** One audit from arguments to result. */
 public final class AuditRun {
+  /** The rule about the age of configs. */
+  private static final String AGE = "config-stale";
+
   private AuditRun() {}
 
   /**
@@ -63,9 +70,9 @@ public final class AuditRun {
     Design design = request.design().design();
     ConfigReading reading =
         ConfigReading.of(request.configs(), request.design().exclusions(), standardInput);
-    List<ConfigFile> files =
-        reading.read(settings -> Scope.switchOf(design, settings), design.harmless(), watcher);
-    Scope scope = Scope.of(design, files, reading.hasFolder(), request.switches());
+    Function<SwitchSettings, Optional<DesignSwitch>> switchOf = owner(request, reading.hasFolder());
+    List<ConfigFile> files = reading.read(switchOf, design.harmless(), watcher);
+    Scope scope = Scope.of(design, files, reading.hasFolder(), request.switches(), switchOf);
     watcher.comparing(scope.entries().size());
     AuditOutcome outcome =
         Audit.run(
@@ -77,6 +84,37 @@ public final class AuditRun {
                 request.at()),
             request.rules());
     return result(request, files, scope, outcome);
+  }
+
+  /** A single text that does not say whose it is, is of the single switch that was asked for. */
+  private static Function<SwitchSettings, Optional<DesignSwitch>> owner(
+      Request request, boolean folder) {
+    Design design = request.design().design();
+    boolean single = !folder && request.configs().size() == 1 && request.switches().size() == 1;
+    return settings ->
+        single && settings.hostname().value().isEmpty()
+            ? request.switches().stream().map(design.switches()::get).findFirst()
+            : Scope.switchOf(design, settings);
+  }
+
+  /** Switches whose texts leave open how old they are, where that was asked. */
+  private static List<String> ageUnknown(Request request, Scope scope) {
+    Design design = request.design().design();
+    boolean asked =
+        !design.silentRules().contains(AGE)
+            && (request.rules().isEmpty() || request.rules().contains(AGE));
+    return scope.entries().stream()
+        .filter(entry -> asked && design.maxAgeDays().isPresent())
+        .filter(entry -> entry.config().designed().isPresent())
+        .filter(
+            entry ->
+                !ConfigAge.isTold(
+                    entry.config().settings().times(),
+                    request.at(),
+                    design.maxAgeDays().get().value()))
+        .map(Scope.Entry::name)
+        .sorted()
+        .toList();
   }
 
   private static Result result(
@@ -105,6 +143,7 @@ public final class AuditRun {
         scope.notAudited(),
         scope.notInScope(),
         outcome.notChecked(),
+        ageUnknown(request, scope),
         Stream.of(
                 request.design().skipped().stream(),
                 files.stream()

@@ -70,7 +70,10 @@ public final class DesignFiles {
     }
     if (paths.isEmpty()) {
       return new Answer.Unusable(
-          List.of(typed + ": the folder holds no design; expected files in .yaml, .yml or .json"));
+          List.of(
+              typed
+                  + ": the folder holds no design (.yaml, .yml or .json); the design comes first, then the"
+                  + " configs"));
     }
     boolean folder = Files.isDirectory(Path.of(typed));
     List<DesignSource> sources = new ArrayList<>();

@@ -26,6 +26,7 @@ import plumbline.text.Wording;
 final class Scope {
   private final Design design;
   private final Set<String> only;
+  private final Function<SwitchSettings, Optional<DesignSwitch>> switchOf;
   private final List<ConfigFile.Unread> nobodys = new ArrayList<>();
   private int others;
   private final List<Entry> entries = new ArrayList<>();
@@ -35,9 +36,11 @@ final class Scope {
   private final List<String> notInScope = new ArrayList<>();
   private final Map<String, String> audited = new LinkedHashMap<>();
 
-  private Scope(Design design, Set<String> only) {
+  private Scope(
+      Design design, Set<String> only, Function<SwitchSettings, Optional<DesignSwitch>> switchOf) {
     this.design = design;
     this.only = only;
+    this.switchOf = switchOf;
   }
 
   /**
@@ -58,9 +61,15 @@ final class Scope {
    *
    * @param whole whether every switch of the design must have a config
    * @param only names of the only switches that are wanted, which then must have one; may be empty
+   * @param switchOf the switch of the design that settings are of
    */
-  static Scope of(Design design, List<ConfigFile> files, boolean whole, Set<String> only) {
-    Scope scope = new Scope(design, only);
+  static Scope of(
+      Design design,
+      List<ConfigFile> files,
+      boolean whole,
+      Set<String> only,
+      Function<SwitchSettings, Optional<DesignSwitch>> switchOf) {
+    Scope scope = new Scope(design, only, switchOf);
     files.forEach(scope::take);
     scope.takeNobodys();
     for (DesignSwitch designed : design.switches().values()) {
@@ -111,7 +120,7 @@ final class Scope {
   private void take(ConfigFile.Read file, SwitchSettings settings) {
     // A text that says nothing of a switch must not stand in for the one its file is named after.
     Optional<DesignSwitch> designed =
-        switchOf(design, settings).filter(any -> InputCase.isConfig(settings));
+        switchOf.apply(settings).filter(any -> InputCase.isConfig(settings));
     if (!isWanted(designed) && !(designed.isEmpty() && file.named())) {
       others++;
       return;
@@ -158,7 +167,7 @@ final class Scope {
     }
     return file.file().equals(Source.STANDARD_INPUT)
         ? "the text on standard input has no hostname line, so its switch is not known; put the"
-            + " line before it, or give the text as a file named after its switch"
+            + " line before it, give the text as a file named after its switch, or say --switch"
         : "the text has no hostname line, and no switch of the design is named like the file, "
             + Wording.quote(settings.name());
   }

@@ -55,6 +55,17 @@ public final class Wording {
         + quoted.get(quoted.size() - 1);
   }
 
+  /** Up to five words, quoted, as {@code "a", "b", "c"}; what is more is counted. */
+  public static String quoted(Collection<String> words) {
+    int more = words.size() - MOST_ALTERNATIVES;
+    String first =
+        words.stream()
+            .limit(MOST_ALTERNATIVES)
+            .map(Wording::quote)
+            .collect(Collectors.joining(", "));
+    return more > 0 ? first + " and " + more + " more" : first;
+  }
+
   /**
    * The clause that helps after a wrong word: {@code did you mean "x"?} when one is near, else
    * {@code expected "a", "b" or "c"}; what to say when there is no valid word at all is given.

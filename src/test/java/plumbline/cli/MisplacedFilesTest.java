@@ -151,7 +151,19 @@ class MisplacedFilesTest {
     assertThat(run.err())
         .isEqualTo(
             "-: the text on standard input has no hostname line, so its switch is not known; put"
-                + " the line before it, or give the text as a file named after its switch\n");
+                + " the line before it, give the text as a file named after its switch, or say"
+                + " --switch\n");
+  }
+
+  @Test
+  void a_folder_of_configs_in_the_place_of_the_design_is_told_the_order() {
+    Run run = Run.of("audit", clean, design);
+    assertThat(run.status()).isEqualTo(64);
+    assertThat(run.err())
+        .isEqualTo(
+            clean
+                + ": the folder holds no design (.yaml, .yml or .json); the design comes first,"
+                + " then the configs\n");
   }
 
   @Test

@@ -129,6 +129,50 @@ class NarrowedAuditTest {
   }
 
   @Test
+  void a_text_that_does_not_tell_its_age_is_named_where_the_design_sets_one() throws IOException {
+    Path plan = Files.writeString(folder.resolve("plan.yaml"), AGED);
+    Path config = Files.writeString(folder.resolve("sw1.cfg"), UNDATED);
+    Path report = folder.resolve("age.json");
+    String told =
+        "The design sets max-age-days, but the text of 1 switch does not tell how old it is: sw1.";
+    assertThat(
+            flat(
+                Run.of("audit", plan.toString(), config.toString(), "--report", report.toString())))
+        .contains(told);
+    assertThat(Schemas.problems("plumbline-report-1.schema.json", Files.readString(report)))
+        .isEmpty();
+    assertThat(Files.readString(report).replaceAll("\\s", "")).contains("\"ageUnknown\":[\"sw1\"]");
+    assertThat(flat(Run.of("audit", plan.toString(), config.toString(), "--only", "port-shut")))
+        .doesNotContain("max-age-days");
+    Files.writeString(
+        config, "! Last configuration change at 10:00:00 UTC Tue Nov 24 2026\n" + UNDATED);
+    assertThat(flat(Run.of("audit", plan.toString(), config.toString(), "--as-of", "2026-11-25")))
+        .startsWith("CONFORMS")
+        .doesNotContain("how old");
+  }
+
+  @Test
+  void the_one_switch_asked_for_is_that_of_a_single_text_without_hostname() throws IOException {
+    Path plan =
+        Files.writeString(
+            folder.resolve("plan.yaml"), AGED.replace("switches: {", "switches: {sw2: {}, "));
+    String text = UNDATED.replace("hostname sw1\n", "");
+    Run piped = Run.reading(text, "audit", plan.toString(), "-", "--switch", "sw1");
+    assertThat(piped.status()).isZero();
+    assertThat(flat(piped)).contains("checks on 1 switch", "-: sw1, ");
+    for (String name : List.of("capture.txt", "sw2.cfg")) {
+      String file = Files.writeString(folder.resolve(name), text).toString();
+      Run run = Run.of("audit", plan.toString(), file, "--switch", "SW1");
+      assertThat(run.status()).as(name).isZero();
+      assertThat(flat(run)).contains(file + ": sw1, ");
+    }
+    assertThat(
+            Run.reading("hostname sw2\n" + text, "audit", plan.toString(), "-", "--switch", "sw1"))
+        .extracting(Run::status)
+        .isEqualTo(2);
+  }
+
+  @Test
   void a_run_that_asks_one_rule_claims_no_more_than_that() {
     Run run = Run.of("audit", design, clean, "--only", "port-shut");
     assertThat(run.status()).isZero();

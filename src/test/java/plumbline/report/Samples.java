@@ -207,6 +207,7 @@ final class Samples {
         one.notAudited(),
         one.notInScope(),
         notChecked,
+        one.ageUnknown(),
         one.skipped(),
         one.ruleFailures(),
         one.narrowed());
@@ -235,6 +236,7 @@ final class Samples {
         List.of(
             new Result.NotChecked("bundle", 9, "port"),
             new Result.NotChecked("services", 1, "service")),
+        List.of("north-sw2"),
         List.of("configs/last.json: left out, for it is a report of plumbline and no config"),
         failures,
         Result.Narrowed.NOT);
@@ -295,6 +297,7 @@ final class Samples {
         one.notAudited(),
         one.notInScope(),
         one.notChecked(),
+        one.ageUnknown(),
         one.skipped(),
         one.ruleFailures(),
         one.narrowed());
