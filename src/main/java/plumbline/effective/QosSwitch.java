@@ -5,6 +5,8 @@ import java.util.List;
 import plumbline.port.PortKind;
 import plumbline.port.PortName;
 import plumbline.setting.Setting;
+import plumbline.statement.Command;
+import plumbline.statement.Form;
 import plumbline.statement.PortCommand;
 
 /**
@@ -48,7 +50,9 @@ final class QosSwitch {
             && said.command().needsEnable()
             && said.command().marking().isPresent();
     if (!hangsOnSwitch) {
-      return trust;
+      return last instanceof LastWord.Silent<PortCommand.QosTrust>
+          ? unlessAutomatic(lines, trust)
+          : trust;
     }
     Setting<Boolean> on = isOn();
     if (!on.isDecided()) {
@@ -61,5 +65,21 @@ final class QosSwitch {
             .map(marking -> "none")
             .because(on.evidence())
             .because(List.of(PortSettings.QOS_OFF));
+  }
+
+  /** {@code auto qos} stands for lines that the switch writes itself, trust among them. */
+  private static Setting<String> unlessAutomatic(Lines lines, Setting<String> trust) {
+    return lines.statements().stream()
+        .filter(statement -> statement.form() == Form.SET)
+        .filter(
+            statement ->
+                statement.command() instanceof Command.Harmless line
+                    && line.keyword().equals("auto"))
+        .findFirst()
+        .map(
+            statement ->
+                Setting.<String>unknown(
+                    "`auto qos` stands for lines that are not in this text", statement.evidence()))
+        .orElse(trust);
   }
 }

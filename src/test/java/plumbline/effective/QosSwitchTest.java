@@ -74,4 +74,13 @@ class QosSwitchTest {
     assertThat(show(only(campus(stanza("Gi1/0/1", "no mls qos trust"))), Keys.QOS_TRUST))
         .isEqualTo("none");
   }
+
+  @Test
+  void automatic_lines_that_are_not_written_out_leave_the_trust_open() {
+    PortSettings port = only(campus(stanza("Gi1/0/1", "auto qos voip trust")));
+    assertThat(show(port, Keys.QOS_TRUST))
+        .isEqualTo("? `auto qos` stands for lines that are not in this text");
+    PortSettings written = only(campus(stanza("Gi1/0/1", "auto qos voip trust;trust dscp")));
+    assertThat(show(written, Keys.QOS_TRUST)).isEqualTo("dscp");
+  }
 }
