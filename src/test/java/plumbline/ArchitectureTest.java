@@ -33,6 +33,8 @@ class ArchitectureTest {
           .definedBy("plumbline.judge..")
           .layer("rules")
           .definedBy("plumbline.rules..")
+          .layer("promise")
+          .definedBy("plumbline.promise..")
           .layer("fabric")
           .definedBy("plumbline.fabric..")
           .layer("design")
@@ -73,13 +75,16 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("audit")
           .whereLayer("rules")
           .mayOnlyBeAccessedByLayers("cli", "run", "audit", "judge")
-          .whereLayer("fabric")
+          .whereLayer("promise")
           .mayOnlyBeAccessedByLayers("audit", "judge", "rules")
+          .whereLayer("fabric")
+          .mayOnlyBeAccessedByLayers("audit", "judge", "rules", "promise")
           .whereLayer("design")
-          .mayOnlyBeAccessedByLayers("cli", "run", "inspect", "audit", "judge", "rules", "fabric")
+          .mayOnlyBeAccessedByLayers(
+              "cli", "run", "inspect", "audit", "judge", "rules", "promise", "fabric")
           .whereLayer("effective")
           .mayOnlyBeAccessedByLayers(
-              "cli", "run", "inspect", "audit", "judge", "rules", "fabric", "design")
+              "cli", "run", "inspect", "audit", "judge", "rules", "promise", "fabric", "design")
           .whereLayer("syntax")
           .mayOnlyBeAccessedByLayers("run")
           .whereLayer("intake")
@@ -88,7 +93,15 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("cli", "run", "report", "audit")
           .whereLayer("statement")
           .mayOnlyBeAccessedByLayers(
-              "syntax", "effective", "inspect", "run", "rules", "judge", "audit", "fabric")
+              "syntax",
+              "effective",
+              "inspect",
+              "run",
+              "rules",
+              "judge",
+              "audit",
+              "promise",
+              "fabric")
           .because("data flows one way: text, syntax, effective, rules, judge, result, report");
 
   @ArchTest

@@ -2,7 +2,6 @@ package plumbline.audit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,14 +15,16 @@ import java.util.stream.Stream;
 import plumbline.design.Design;
 import plumbline.design.DesignSwitch;
 import plumbline.effective.SwitchSettings;
-import plumbline.fabric.Fabric;
 import plumbline.finding.Finding;
 import plumbline.finding.Place;
 import plumbline.judge.InFront;
 import plumbline.judge.Judge;
 import plumbline.judge.Spoken;
 import plumbline.port.PortName;
+import plumbline.promise.Sides;
 import plumbline.result.Result;
+import plumbline.rules.FabricCase;
+import plumbline.rules.FabricRule;
 import plumbline.rules.Group;
 import plumbline.rules.InputCase;
 import plumbline.rules.InputRule;
@@ -183,10 +184,12 @@ public final class Audit {
     }
   }
 
-  /** Asks of what lies between ports: pairs of hosts' ports, and links. */
+  /** Asks of what lies between ports: pairs of hosts' ports, links, and the network as one. */
   private void askAcross(Design design, Map<String, SwitchCase> switches) {
+    Sides sides = Sides.of(design, settings(switches), rule -> isHeard(design, rule));
+    FabricCase network = new FabricCase(sides, switches);
     List<PairCase> pairs = PairCase.of(design, switches);
-    List<LinkCase> links = links(design, switches);
+    List<LinkCase> links = LinkCase.of(sides.found(), switches);
     for (Rule rule : heard(design)) {
       if (rule instanceof PairRule one) {
         for (PairCase pair : pairs) {
@@ -200,13 +203,22 @@ public final class Audit {
           guarded(rule, place, outcomes -> one.check(link, outcomes));
         }
       }
+      if (rule instanceof FabricRule one) {
+        guarded(rule, "the whole network", outcomes -> one.check(network, outcomes));
+      }
     }
   }
 
-  private static List<LinkCase> links(Design design, Map<String, SwitchCase> switches) {
-    Map<String, SwitchSettings> settings = new HashMap<>();
+  /** Whether findings of a rule are given, so that what follows from them is told there. */
+  private boolean isHeard(Design design, String rule) {
+    return rules.stream().map(Rule::info).filter(asked).anyMatch(info -> info.id().equals(rule))
+        && !design.silentRules().contains(rule);
+  }
+
+  private static Map<String, SwitchSettings> settings(Map<String, SwitchCase> switches) {
+    Map<String, SwitchSettings> settings = new LinkedHashMap<>();
     switches.forEach((name, device) -> settings.put(name, device.settings()));
-    return LinkCase.of(Fabric.of(design, settings), switches);
+    return settings;
   }
 
   private static String place(InputCase input) {

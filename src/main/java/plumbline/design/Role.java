@@ -1,7 +1,9 @@
 package plumbline.design;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import plumbline.vlan.VlanSet;
 import plumbline.yaml.Position;
 
 /**
@@ -35,5 +37,22 @@ public record Role(String name, Position at, Map<RoleKey<?>, Wanted<?>> wishes) 
   /** Says whether this is the reserved role of spare ports. */
   public boolean isSpare() {
     return name.equals(SPARE);
+  }
+
+  /**
+   * The VLANs that a port of the role must carry. An unused native VLAN need not exist: its frames
+   * are to be dropped.
+   */
+  public VlanSet neededVlans() {
+    VlanSet vlans = value(RoleKeys.TAGGED).orElse(VlanSet.NONE);
+    for (RoleKey<DesignVlan> key : List.of(RoleKeys.ACCESS, RoleKeys.VOICE, RoleKeys.NATIVE)) {
+      vlans =
+          vlans.plus(
+              value(key)
+                  .filter(vlan -> !vlan.unused())
+                  .map(vlan -> VlanSet.of(vlan.id().number()))
+                  .orElse(VlanSet.NONE));
+    }
+    return vlans.minus(VlanSet.RESERVED);
   }
 }

@@ -107,7 +107,7 @@ record CarriedLists(TwoEnds ends, Comparison comparison, Function<OneSided, Stri
             .value()
             .map(vlan -> VlanSet.of(vlan.number()))
             .orElse(VlanSet.NONE);
-    return untagged.minus(Needed.vlans(port.port().role()));
+    return untagged.minus(port.port().role().neededVlans());
   }
 
   /** Whether both let the VLAN through, or both bar it, once each is as its role says. */
@@ -124,7 +124,7 @@ record CarriedLists(TwoEnds ends, Comparison comparison, Function<OneSided, Stri
   }
 
   private static boolean wants(PortCase port, VlanId vlan) {
-    return Needed.vlans(port.port().role()).contains(vlan) || forbids(port, vlan);
+    return port.port().role().neededVlans().contains(vlan) || forbids(port, vlan);
   }
 
   private static boolean isTagged(PortCase port, VlanId vlan) {

@@ -119,7 +119,7 @@ final class GatewayFailure {
   private static List<Place> carriers(SwitchCase device, VlanId vlan) {
     return device.ports().stream()
         .filter(PortCase::isSwitching)
-        .filter(port -> Needed.vlans(port.port().role()).contains(vlan))
+        .filter(port -> port.port().role().neededVlans().contains(vlan))
         .flatMap(port -> port.subject().place().stream())
         .toList();
   }

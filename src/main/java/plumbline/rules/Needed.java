@@ -5,11 +5,7 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import plumbline.design.DesignGateway;
-import plumbline.design.DesignVlan;
-import plumbline.design.Role;
-import plumbline.design.RoleKeys;
 import plumbline.vlan.VlanId;
-import plumbline.vlan.VlanSet;
 
 /** Lists the VLANs that covered ports and gateways of a switch must carry, and which ones. */
 final class Needed {
@@ -23,7 +19,8 @@ final class Needed {
         .map(PortCase::port)
         .forEach(
             port ->
-                vlans(port.role())
+                port.role()
+                    .neededVlans()
                     .ids()
                     .forEach(id -> add(needed, new VlanId(id), Words.behind(port))));
     String name = device.designed().name();
@@ -36,24 +33,6 @@ final class Needed {
       }
     }
     return needed;
-  }
-
-  /**
-   * The VLANs that a port of the role must carry. An unused native VLAN need not exist: its frames
-   * are to be dropped.
-   */
-  static VlanSet vlans(Role role) {
-    VlanSet vlans = role.value(RoleKeys.TAGGED).orElse(VlanSet.NONE);
-    for (var key : List.of(RoleKeys.ACCESS, RoleKeys.VOICE, RoleKeys.NATIVE)) {
-      vlans =
-          vlans.plus(
-              role.value(key)
-                  .filter(vlan -> !vlan.unused())
-                  .map(DesignVlan::id)
-                  .map(id -> VlanSet.of(id.number()))
-                  .orElse(VlanSet.NONE));
-    }
-    return vlans.minus(VlanSet.RESERVED);
   }
 
   private static void add(SortedMap<VlanId, List<String>> needed, VlanId vlan, String by) {

@@ -17,6 +17,15 @@ public record Subject(Optional<Place> place, Optional<PortName> port, String wor
     return new Subject(Optional.of(Place.ofSwitch(name)), Optional.empty(), "");
   }
 
+  /**
+   * Something of the network that is at no place, such as a VLAN or a service.
+   *
+   * @param words its name, stable over runs
+   */
+  public static Subject ofNetwork(String words) {
+    return new Subject(Optional.empty(), Optional.empty(), words);
+  }
+
   /** A port. */
   public static Subject ofPort(String switchName, String fullName, PortName port, String words) {
     return new Subject(Optional.of(Place.ofPort(switchName, fullName)), Optional.of(port), words);

@@ -1,0 +1,233 @@
+package plumbline.promise;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import plumbline.design.Design;
+import plumbline.design.DesignPort;
+import plumbline.design.DesignSwitch;
+import plumbline.design.Link;
+import plumbline.design.Wanted;
+import plumbline.effective.Dialect;
+import plumbline.effective.PortSettings;
+import plumbline.effective.SpanningTree;
+import plumbline.effective.SwitchSettings;
+import plumbline.effective.VlanDatabase;
+import plumbline.port.PortName;
+import plumbline.setting.Evidence;
+import plumbline.setting.Setting;
+import plumbline.statement.SwitchCommand.TreeMode;
+import plumbline.statement.SwitchText;
+import plumbline.vlan.VlanId;
+import plumbline.vlan.VlanSet;
+
+/**
+ * What a switch does once what some rules find on it is repaired: the settings of its config with
+ * the designed ones in their place, as far as frames and spanning tree are concerned. What the
+ * design is silent on stays as it is found.
+ */
+public final class AsDesigned {
+  private final Design design;
+  private final Predicate<String> repaired;
+
+  /**
+   * Repairs switches of a design.
+   *
+   * @param repaired the rules, by id, whose findings count as repaired
+   */
+  public AsDesigned(Design design, Predicate<String> repaired) {
+    this.design = design;
+    this.repaired = repaired;
+  }
+
+  /** The settings of a switch, repaired. */
+  public SwitchSettings of(DesignSwitch designed, SwitchSettings found) {
+    VlanDatabase vlans = vlans(designed, found.vlans());
+    SortedMap<PortName, PortSettings> ports = new TreeMap<>(found.ports());
+    for (DesignPort port : design.portsOf(designed.name())) {
+      if (!port.role().isSpare() && mayBeThere(found, port)) {
+        ports.put(port.port(), port(found, vlans, port));
+      }
+    }
+    return new SwitchSettings(
+        found.name(),
+        found.hostname(),
+        found.file(),
+        found.dialect(),
+        found.dialectReason(),
+        false,
+        Optional.empty(),
+        found.times(),
+        vlans,
+        ports,
+        new TreeMap<>(),
+        found.gateways(),
+        tree(designed.tree(), found.tree()),
+        found.routing(),
+        List.of(),
+        found.unknownElsewhere(),
+        found.known(),
+        found.lines());
+  }
+
+  /** A switch of which nothing was read, taken to be as the design says. */
+  public SwitchSettings unread(DesignSwitch designed) {
+    Setting<Integer> priority = Setting.unknown("no config of the switch was read");
+    SpanningTree tree =
+        new SpanningTree(
+            Setting.unknown("no config of the switch was read"),
+            Setting.unknown("no config of the switch was read"),
+            Setting.known(VlanSet.NONE),
+            new TreeMap<>(),
+            new TreeMap<>(),
+            new SpanningTree.Priority(priority, SpanningTree.Priority.Asked.NUMBER),
+            new SpanningTree.Region(
+                Setting.absent(), Setting.known(0), new TreeMap<>(), Optional.empty(), List.of()));
+    return of(
+        designed,
+        new SwitchSettings(
+            designed.name(),
+            Setting.absent(),
+            "",
+            Dialect.CAMPUS,
+            "",
+            false,
+            Optional.empty(),
+            SwitchText.Times.NONE,
+            new VlanDatabase(true, "", new TreeMap<>()),
+            new TreeMap<>(),
+            new TreeMap<>(),
+            List.of(),
+            tree,
+            Setting.known(true),
+            List.of(),
+            List.of(),
+            0,
+            0));
+  }
+
+  private boolean mayBeThere(SwitchSettings found, DesignPort port) {
+    return found.port(port.port()).isPresent() || repaired.test("port-absent");
+  }
+
+  private PortSettings port(SwitchSettings found, VlanDatabase vlans, DesignPort port) {
+    PortSettings base =
+        found
+            .port(port.port())
+            .or(() -> found.membersOf(port.port()).stream().findFirst())
+            .orElseGet(() -> RepairedPort.blank(port.port(), found.fullName(port.port())));
+    return new RepairedPort(port, base, vlans, repaired).settings(bundleOf(port));
+  }
+
+  /** The number of the bundle that a cable of a link belongs to by design. */
+  private OptionalInt bundleOf(DesignPort port) {
+    if (port.place() != DesignPort.Place.MEMBER) {
+      return OptionalInt.empty();
+    }
+    for (Link link : design.links()) {
+      List<DesignPort> ends = new ArrayList<>(List.of(link.first()));
+      link.second().ifPresent(ends::add);
+      for (DesignPort end : ends) {
+        if (link.membersBeside(end).contains(port)) {
+          return OptionalInt.of(end.port().lastNumber());
+        }
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  private VlanDatabase vlans(DesignSwitch designed, VlanDatabase found) {
+    SortedMap<VlanId, VlanDatabase.Entry> entries = new TreeMap<>(found.entries());
+    SortedMap<VlanId, Evidence> removed = new TreeMap<>(found.removed());
+    VlanSet needed = needed(designed);
+    for (VlanId vlan : needed.ids().mapToObj(VlanId::new).toList()) {
+      VlanDatabase.Entry entry = entries.get(vlan);
+      boolean known = entry != null && !found.doubtful().contains(vlan);
+      if (!known && repaired.test("vlan-not-created")) {
+        removed.remove(vlan);
+        entries.put(vlan, new VlanDatabase.Entry(vlan, Setting.absent(), Setting.known(true)));
+      } else if (known && repaired.test("vlan-inactive")) {
+        entries.put(vlan, new VlanDatabase.Entry(vlan, entry.name(), Setting.known(true)));
+      }
+    }
+    return new VlanDatabase(
+        found.known(),
+        found.why(),
+        found.evidence(),
+        entries,
+        removed,
+        repaired.test("vlan-not-created") ? found.doubtful().minus(needed) : found.doubtful());
+  }
+
+  /** The VLANs that ports and gateways of the switch must carry. */
+  private VlanSet needed(DesignSwitch designed) {
+    VlanSet needed =
+        design.portsOf(designed.name()).stream()
+            .filter(port -> port.place() != DesignPort.Place.MEMBER)
+            .map(port -> port.role().neededVlans())
+            .reduce(VlanSet.NONE, VlanSet::plus);
+    return needed.plus(
+        VlanSet.of(
+            new TreeSet<>(
+                design.gateways().values().stream()
+                    .filter(
+                        gateway ->
+                            gateway.name().equals(designed.name())
+                                || gateway.outside().stream()
+                                    .anyMatch(port -> port.switchName().equals(designed.name())))
+                    .flatMap(gateway -> gateway.vlans().stream())
+                    .map(served -> served.vlan().id())
+                    .toList())));
+  }
+
+  private SpanningTree tree(DesignSwitch.Tree wanted, SpanningTree found) {
+    boolean mode = repaired.test("spanning-tree-mode-differs");
+    Optional<TreeMode.Mode> wished = wanted.mode().filter(any -> mode).map(AsDesigned::mode);
+    boolean on = repaired.test("spanning-tree-off");
+    return new SpanningTree(
+        wished
+            .<Setting<TreeMode.Mode>>map(Setting::known)
+            .filter(wish -> !found.mode().equals(wish))
+            .orElse(found.mode()),
+        wanted
+            .pathCost()
+            .filter(any -> mode)
+            .map(wish -> Setting.known(wish.value().equals("long")))
+            .orElse(found.longCosts()),
+        on ? Setting.known(VlanSet.NONE) : found.off(),
+        found.vlanPriorities(),
+        found.instancePriorities(),
+        found.priority(),
+        wanted.mst().filter(any -> mode).map(AsDesigned::region).orElse(found.region()));
+  }
+
+  private static TreeMode.Mode mode(Wanted<String> wish) {
+    return java.util.Arrays.stream(TreeMode.Mode.values())
+        .filter(one -> one.toString().equals(wish.value()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static SpanningTree.Region region(Wanted<DesignSwitch.Mst> wish) {
+    SortedMap<Integer, VlanSet> instances = new TreeMap<>();
+    for (Map.Entry<Integer, List<plumbline.design.DesignVlan>> one :
+        wish.value().instances().entrySet()) {
+      if (one.getKey() != 0) {
+        instances.put(
+            one.getKey(), VlanSet.of(one.getValue().stream().map(vlan -> vlan.id()).toList()));
+      }
+    }
+    return new SpanningTree.Region(
+        Setting.known(wish.value().name()),
+        Setting.known(wish.value().revision()),
+        instances,
+        Optional.empty(),
+        List.of());
+  }
+}
