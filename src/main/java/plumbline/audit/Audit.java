@@ -17,10 +17,12 @@ import plumbline.design.DesignSwitch;
 import plumbline.effective.SwitchSettings;
 import plumbline.finding.Finding;
 import plumbline.finding.Place;
+import plumbline.judge.Impacts;
 import plumbline.judge.InFront;
 import plumbline.judge.Judge;
 import plumbline.judge.Spoken;
 import plumbline.port.PortName;
+import plumbline.promise.Effects;
 import plumbline.promise.Sides;
 import plumbline.result.Result;
 import plumbline.rules.FabricCase;
@@ -103,7 +105,8 @@ public final class Audit {
         }
       }
     }
-    askAcross(design, switches);
+    Sides sides = Sides.of(design, settings(switches), rule -> isHeard(design, rule));
+    askAcross(sides, switches);
     // what a rule says that is silent or not asked must not keep another one from being heard
     List<Spoken> heard = spoken.stream().filter(one -> asked.test(one.rule())).toList();
     List<Spoken> inFront =
@@ -111,7 +114,9 @@ public final class Audit {
             rules.stream().map(Rule::info).filter(asked).toList(),
             heard,
             spoken.stream().filter(one -> !asked.test(one.rule())).toList());
-    List<Finding> findings = Judge.findings(InFront.noted(heard, inFront));
+    List<Finding> findings =
+        Impacts.told(
+            Judge.findings(InFront.noted(heard, inFront)), Effects.of(sides), sides.supposed());
     return new AuditOutcome(
         findings,
         counts(),
@@ -185,8 +190,8 @@ public final class Audit {
   }
 
   /** Asks of what lies between ports: pairs of hosts' ports, links, and the network as one. */
-  private void askAcross(Design design, Map<String, SwitchCase> switches) {
-    Sides sides = Sides.of(design, settings(switches), rule -> isHeard(design, rule));
+  private void askAcross(Sides sides, Map<String, SwitchCase> switches) {
+    Design design = sides.found().design();
     FabricCase network = new FabricCase(sides, switches);
     List<PairCase> pairs = PairCase.of(design, switches);
     List<LinkCase> links = LinkCase.of(sides.found(), switches);

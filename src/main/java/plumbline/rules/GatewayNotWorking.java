@@ -24,7 +24,7 @@ final class GatewayNotWorking implements SwitchRule {
       new RuleInfo(
           "gateway-not-working",
           Group.SWITCH,
-          Severity.BREAKS,
+          Severity.WEAKENS,
           "a gateway that the design places on the switch does not work",
           RuleInfo.COMMON_PRACTICE,
           Set.of("gateways"));

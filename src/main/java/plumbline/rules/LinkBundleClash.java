@@ -22,7 +22,7 @@ final class LinkBundleClash implements LinkRule {
       new RuleInfo(
           "link-bundle-clash",
           Group.LINK,
-          Severity.BREAKS,
+          Severity.WEAKENS,
           "the two ends of a link cannot form the bundle that they are in",
           "IEEE 802.1AX (LACP activity); common practice",
           Set.of("links.ends against each other"));

@@ -13,7 +13,7 @@ final class LinkModeDiffers implements LinkRule {
       new RuleInfo(
           "link-mode-differs",
           Group.LINK,
-          Severity.BREAKS,
+          Severity.WEAKENS,
           "the two ends of a link are in different modes",
           RuleInfo.COMMON_PRACTICE,
           Set.of("links.ends against each other"));

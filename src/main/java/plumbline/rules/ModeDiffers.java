@@ -18,7 +18,7 @@ final class ModeDiffers implements PortRule {
       new RuleInfo(
           "mode-differs",
           Group.PORT,
-          Severity.BREAKS,
+          Severity.WEAKENS,
           "a port is in another mode than its role says",
           "V-206670; common practice",
           Set.of("mode"));

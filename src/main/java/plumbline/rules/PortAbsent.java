@@ -15,7 +15,7 @@ final class PortAbsent implements PortRule {
       new RuleInfo(
           "port-absent",
           Group.PORT,
-          Severity.BREAKS,
+          Severity.WEAKENS,
           "a port of the design has no stanza in the config",
           RuleInfo.COMMON_PRACTICE);
 

@@ -15,7 +15,7 @@ final class PortShut implements PortRule {
       new RuleInfo(
           "port-shut",
           Group.PORT,
-          Severity.BREAKS,
+          Severity.WEAKENS,
           "a port that the design uses is shut",
           RuleInfo.COMMON_PRACTICE);
 
