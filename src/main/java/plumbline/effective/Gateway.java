@@ -54,6 +54,32 @@ public record Gateway(
     return need(kind).map(Need::holds).orElse(Truth.YES);
   }
 
+  /**
+   * Whether hosts find it at an address: its own, or the virtual one of a group.
+   *
+   * @param wanted the address without a mask
+   */
+  public Truth answersTo(String wanted) {
+    boolean own =
+        addresses.value().stream()
+            .flatMap(List::stream)
+            .anyMatch(text -> host(text).equalsIgnoreCase(wanted));
+    boolean virtual =
+        groups.stream()
+            .flatMap(group -> group.address().value().stream())
+            .anyMatch(text -> host(text).equalsIgnoreCase(wanted));
+    if (own || virtual) {
+      return Truth.YES;
+    }
+    boolean open =
+        !addresses.isDecided() || groups.stream().anyMatch(group -> !group.address().isDecided());
+    return open ? Truth.UNKNOWN : Truth.NO;
+  }
+
+  private static String host(String address) {
+    return address.split("[ /]", 2)[0];
+  }
+
   /** One of the things that it needs, if it needs it. */
   public Optional<Need> need(Need.Kind kind) {
     return needs.stream().filter(need -> need.kind() == kind).findFirst();

@@ -29,7 +29,7 @@ final class ImpactWords {
   ImpactWords(FailureWords words, List<Affected> affected, Optional<Place> place) {
     this.words = words;
     this.affected = affected;
-    this.here = place.map(one -> " at " + one).orElse("");
+    this.here = " at " + place.map(Place::toString).orElse("no place");
   }
 
   /** What is gone now, and what goes at the next failure. */
@@ -72,6 +72,10 @@ final class ImpactWords {
     return Wording.list(things).replaceFirst(" and (?=[^,]*$)", " or ");
   }
 
+  private String local(String who) {
+    return who.substring(0, who.length() - here.length()) + " here";
+  }
+
   /** One clause for each kind of loss, VLANs of the same victims together. */
   private String clauses(List<Affected> all) {
     Map<Loss, Map<VlanId, Set<String>>> losses = new LinkedHashMap<>();
@@ -83,7 +87,7 @@ final class ImpactWords {
         losses
             .computeIfAbsent(one.loss(), any -> new LinkedHashMap<>())
             .computeIfAbsent(one.vlan().get(), any -> new LinkedHashSet<>())
-            .add(here.isEmpty() ? one.who() : one.who().replace(here, " here"));
+            .add(one.who().endsWith(here) ? local(one.who()) : one.who());
       }
     }
     List<String> clauses = new ArrayList<>();

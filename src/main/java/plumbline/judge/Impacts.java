@@ -41,12 +41,13 @@ public final class Impacts {
           "native-vlan-in-use",
           "negotiation-open",
           "port-absent",
-          "port-setting-differs",
           "port-shut",
           "tagged-vlan-missing",
           "vlan-inactive",
           "vlan-not-created",
           "voice-vlan-differs");
+
+  private static final Set<String> ACCESS = Set.of("access-vlan-differs", "voice-vlan-differs");
 
   /** What is gone now comes first, and of that services. */
   private static final Comparator<Effect> ORDER =
@@ -106,6 +107,10 @@ public final class Impacts {
           found.add(index);
         }
       }
+    }
+    // a port that negotiates is an access port towards a host: its VLAN is what is wrong then
+    if (found.stream().anyMatch(index -> ACCESS.contains(findings.get(index).rule()))) {
+      found.removeIf(index -> findings.get(index).rule().equals("negotiation-open"));
     }
     return found.stream().sorted().toList();
   }

@@ -127,17 +127,23 @@ public final class AsDesigned {
         wanted.vlans().stream().map(one -> one.vlan().id()).collect(Collectors.toSet());
     return Stream.concat(
             found.gateways().stream().filter(one -> !served.contains(one.vlan())),
-            served.stream().sorted().map(AsDesigned::working))
+            wanted.vlans().stream().map(AsDesigned::working))
         .toList();
   }
 
-  private static Gateway working(VlanId vlan) {
+  private static Gateway working(DesignGateway.Served served) {
+    VlanId vlan = served.vlan().id();
     PortName port = PortName.of(PortKind.VLAN, vlan.number());
+    Setting<List<String>> addresses =
+        served
+            .address()
+            .map(address -> Setting.known(List.of(address)))
+            .orElse(Setting.unknown("it is taken to be as designed"));
     return new Gateway(
         vlan,
         port,
         new Evidence.Line(1, "interface " + port),
-        Setting.unknown("it is taken to be as designed"),
+        addresses,
         Setting.known(false),
         Setting.known(true),
         Setting.unknown("it is taken to be as designed"),

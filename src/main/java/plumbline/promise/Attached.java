@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import plumbline.design.Design;
 import plumbline.design.DesignGateway;
 import plumbline.design.DesignPort;
@@ -55,6 +57,13 @@ final class Attached {
   /** The members of each VLAN that has some, in design order. */
   SortedMap<VlanId, List<Member>> members() {
     return members;
+  }
+
+  /** The VLANs that have members or gateways, ascending. */
+  SortedSet<VlanId> vlans() {
+    SortedSet<VlanId> all = new TreeSet<>(members.keySet());
+    all.addAll(routers.keySet());
+    return all;
   }
 
   /** The designed gateways of a VLAN, in design order. */
@@ -150,7 +159,7 @@ final class Attached {
         VlanId vlan = served.vlan().id();
         List<Plug> plugs =
             gateway.outside().isEmpty()
-                ? onSwitch(design.switches().get(gateway.name()), routes(gateway.name(), vlan))
+                ? onSwitch(design.switches().get(gateway.name()), routes(gateway.name(), served))
                 : gateway.outside().stream()
                     .map(
                         port ->
@@ -167,23 +176,32 @@ final class Attached {
     }
   }
 
-  /** Whether some interface of a switch routes for a VLAN. */
-  private Truth routes(String switchName, VlanId vlan) {
+  /** Whether some interface of a switch routes for a VLAN, under the address that hosts know. */
+  private Truth routes(String switchName, DesignGateway.Served served) {
+    VlanId vlan = served.vlan().id();
     Optional<SwitchSettings> device = fabric.settings(switchName);
     if (device.isEmpty()) {
       return Truth.UNKNOWN;
     }
-    List<Gateway> all =
-        device.get().gateways().stream().filter(one -> one.vlan().equals(vlan)).toList();
-    if (all.stream().anyMatch(one -> one.works().is(true))) {
-      return Truth.YES;
+    Truth best =
+        device.get().isPortAbsent(PortName.of(PortKind.VLAN, vlan.number())) == Truth.UNKNOWN
+            ? Truth.UNKNOWN
+            : Truth.NO;
+    for (Gateway one : device.get().gateways()) {
+      if (one.vlan().equals(vlan)) {
+        Truth works =
+            one.works()
+                .value()
+                .map(Truth::of)
+                .orElse(Truth.UNKNOWN)
+                .and(served.address().map(one::answersTo).orElse(Truth.YES));
+        if (works == Truth.YES) {
+          return works;
+        }
+        best = works == Truth.UNKNOWN ? works : best;
+      }
     }
-    PortName port = PortName.of(PortKind.VLAN, vlan.number());
-    boolean open =
-        all.isEmpty()
-            ? device.get().isPortAbsent(port) == Truth.UNKNOWN
-            : all.stream().anyMatch(one -> !one.works().isDecided());
-    return open ? Truth.UNKNOWN : Truth.NO;
+    return best;
   }
 
   /** What lives on a switch lives on each member of its stack. */

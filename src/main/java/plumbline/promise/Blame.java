@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import plumbline.fabric.Connectivity.Edge;
 import plumbline.fabric.Fabric;
+import plumbline.fabric.FabricLink;
 import plumbline.fabric.Failure;
 import plumbline.setting.Truth;
 
@@ -115,12 +116,29 @@ final class Blame {
     for (int link = 0; link < found.fabric().links().size(); link++) {
       if (isFaulty(link, failure)) {
         for (Edge edge : wanted(link, failure)) {
-          edges.add(edge);
-          faults.add(new Fault.OfLink(found.vlan(), link));
+          for (Fault fault : faults(link)) {
+            edges.add(edge);
+            faults.add(fault);
+          }
         }
       }
     }
     return new FaultWalk.Missing(parts, edges, faults);
+  }
+
+  /** The ends may bar the VLAN, the bundle may be down or lack cables, or both. */
+  private List<Fault> faults(int link) {
+    FabricLink one = found.fabric().links().get(link);
+    boolean bars = !one.crossing().vlans().certain().contains(found.vlan());
+    boolean lacks = !one.cables().equals(designed.fabric().links().get(link).cables());
+    List<Fault> faults = new ArrayList<>();
+    if (bars || !lacks) {
+      faults.add(new Fault.OfLink(found.vlan(), link));
+    }
+    if (lacks && (!bars || one.isUp() != Truth.YES)) {
+      faults.add(new Fault.OfBundle(found.vlan(), link));
+    }
+    return faults;
   }
 
   /** What a link would join as designed, whether the tree forwards there or not. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import plumbline.fabric.Failure;
 import plumbline.finding.Affected.Loss;
 import plumbline.setting.Truth;
@@ -84,6 +85,26 @@ public final class Effects {
                 : taken(at, own);
         taken.forEach(one -> effects.add(effect(member, one)));
       }
+      if (now.members().isEmpty()) {
+        gateways();
+      }
+    }
+
+    /** A VLAN whose hosts the design does not name lacks its gateways all the same. */
+    private void gateways() {
+      boolean gone =
+          now.gateways(VlanSide.NOTHING).stream().allMatch(plug -> plug.works() == Truth.NO);
+      if (gone) {
+        effects.add(
+            new Effect(
+                Loss.GATEWAY,
+                "every host",
+                Optional.of(now.vlan()),
+                Optional.empty(),
+                now.routers().stream()
+                    .<Fault>map(router -> new Fault.OfRouter(now.vlan(), router.name()))
+                    .collect(Collectors.toSet())));
+      }
     }
 
     /** Whether no plug of a member has a fault of its own. */
@@ -117,17 +138,14 @@ public final class Effects {
     }
 
     private Loss loss(Member member, Taken taken) {
-      boolean port = taken.plug() >= 0;
-      if (taken.aim() instanceof Aim.InDomain) {
-        return port ? Loss.PORT_DOMAIN : Loss.DOMAIN;
-      }
-      if (port) {
-        return Loss.PORT_GATEWAY;
+      if (taken.plug() >= 0) {
+        return taken.aim() instanceof Aim.InDomain ? Loss.PORT_DOMAIN : Loss.PORT_GATEWAY;
       }
       Failure failure = taken.when().map(when -> failure(member, when)).orElse(VlanSide.NOTHING);
-      return taken.aim() instanceof Aim.ToGateway && now.isThere(member, failure)
-          ? Loss.GATEWAY
-          : Loss.VLAN;
+      if (taken.aim() instanceof Aim.Present || !now.isThere(member, failure)) {
+        return Loss.VLAN;
+      }
+      return taken.aim() instanceof Aim.InDomain ? Loss.DOMAIN : Loss.GATEWAY;
     }
 
     private static Failure failure(Member member, Object when) {

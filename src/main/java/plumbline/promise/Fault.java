@@ -9,11 +9,18 @@ public sealed interface Fault {
   VlanId vlan();
 
   /**
-   * A link.
+   * The ends of a link.
    *
    * @param link index of the link in the network
    */
   record OfLink(VlanId vlan, int link) implements Fault {}
+
+  /**
+   * The cables of a bundle.
+   *
+   * @param link index of the link in the network
+   */
+  record OfBundle(VlanId vlan, int link) implements Fault {}
 
   /**
    * A port with something that is no switch behind it.

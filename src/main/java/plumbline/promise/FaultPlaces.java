@@ -27,8 +27,10 @@ public final class FaultPlaces {
   public Set<Place> of(Fault fault) {
     Set<Place> places = new LinkedHashSet<>();
     if (fault instanceof Fault.OfLink one) {
+      fabric.links().get(one.link()).ends().forEach(end -> add(places, end.port()));
+    } else if (fault instanceof Fault.OfBundle one) {
       FabricLink link = fabric.links().get(one.link());
-      link.ends().forEach(end -> add(places, end.port().switchName(), end.port().port()));
+      link.ends().forEach(end -> add(places, end.port()));
       for (Link.Member member : link.design().members()) {
         add(places, member.first());
         member.second().ifPresent(second -> add(places, second));
@@ -60,8 +62,9 @@ public final class FaultPlaces {
 
   private void add(Set<Place> places, String switchName, PortName port) {
     places.add(Place.ofPort(switchName, words.fullName(switchName, port)));
-    fabric.settings(switchName).map(device -> device.membersOf(port)).stream()
-        .flatMap(List::stream)
+    // the lines of members count for a bundle without a stanza
+    fabric.settings(switchName).filter(device -> device.port(port).isEmpty()).stream()
+        .flatMap(device -> device.membersOf(port).stream())
         .forEach(member -> places.add(Place.ofPort(switchName, member.fullName())));
     places.add(Place.ofSwitch(switchName));
   }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.SortedSet;
 import plumbline.design.Design;
 import plumbline.design.DesignVlan;
 import plumbline.fabric.Fabric;
@@ -31,9 +31,9 @@ public final class Promises {
     return fabric.design();
   }
 
-  /** The VLANs that somebody needs, ascending. */
-  public Set<VlanId> vlans() {
-    return attached.members().keySet();
+  /** The VLANs that somebody needs or routes, ascending. */
+  public SortedSet<VlanId> vlans() {
+    return attached.vlans();
   }
 
   /** One VLAN; it is kept, so that services can ask for it again. */
@@ -56,7 +56,9 @@ public final class Promises {
       aims.add(new Aim.ToGateway());
     }
     if (several && (side.routers().isEmpty() || isOneDomain(side))) {
-      aims.add(Aim.InDomain.of(side));
+      // where nobody is left there is no domain to be cut off from
+      Aim.InDomain domain = Aim.InDomain.of(side);
+      aims.addAll(domain.anchors().isEmpty() ? List.of() : List.of(domain));
     }
     return aims.isEmpty() ? List.of(new Aim.Present()) : aims;
   }

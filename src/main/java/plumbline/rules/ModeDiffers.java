@@ -46,14 +46,15 @@ final class ModeDiffers implements PortRule {
     } else if (found != PortMode.NEGOTIATED || wanted == PortMode.ROUTED) {
       // a negotiated port is neither right nor wrong yet: negotiation-open speaks of it
       outcomes.add(
-          Candidate.of(
-                  port.subject(),
-                  "mode " + wanted,
-                  found == PortMode.OTHER ? "a mode of another kind" : "mode " + found,
-                  consequence(port, found),
-                  port.proofs(mode),
-                  Optional.of(wish.get().at()))
-              .spoiling(wanted));
+          port.withoutWay(
+              Candidate.of(
+                      port.subject(),
+                      "mode " + wanted,
+                      found == PortMode.OTHER ? "a mode of another kind" : "mode " + found,
+                      consequence(port, found),
+                      port.proofs(mode),
+                      Optional.of(wish.get().at()))
+                  .spoiling(wanted)));
     }
   }
 

@@ -41,13 +41,14 @@ final class PortShut implements PortRule {
       outcomes.add(port.undecided(shut, designed, port.port().at()));
     } else if (shut.is(true)) {
       outcomes.add(
-          Candidate.of(
-              port.subject(),
-              designed,
-              bundle.map(one -> one.fullName() + ", which it joins, is shut").orElse("shut"),
-              consequence(port),
-              port.proofs(shut),
-              Optional.of(port.port().at())));
+          port.withoutWay(
+              Candidate.of(
+                  port.subject(),
+                  designed,
+                  bundle.map(one -> one.fullName() + ", which it joins, is shut").orElse("shut"),
+                  consequence(port),
+                  port.proofs(shut),
+                  Optional.of(port.port().at()))));
     } else {
       outcomes.conforms(port.subject());
     }

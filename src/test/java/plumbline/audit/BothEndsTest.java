@@ -168,7 +168,7 @@ class BothEndsTest {
             design,
             device("sw1", TRUNK, QUIET, "channel-group 3 mode active"),
             device("sw2", TRUNK, QUIET));
-    assertThat(said(outcome)).anyMatch(one -> one.startsWith("breaks link-bundle-clash sw1: "));
+    assertThat(said(outcome)).anyMatch(one -> one.startsWith("weakens link-bundle-clash sw1: "));
     AuditOutcome fits =
         run(
             design,
