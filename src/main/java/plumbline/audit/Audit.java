@@ -192,7 +192,7 @@ public final class Audit {
   /** Asks of what lies between ports: pairs of hosts' ports, links, and the network as one. */
   private void askAcross(Sides sides, Map<String, SwitchCase> switches) {
     Design design = sides.found().design();
-    FabricCase network = new FabricCase(sides, switches);
+    FabricCase network = FabricCase.of(sides, switches, rule -> isHeard(design, rule));
     List<PairCase> pairs = PairCase.of(design, switches);
     List<LinkCase> links = LinkCase.of(sides.found(), switches);
     for (Rule rule : heard(design)) {

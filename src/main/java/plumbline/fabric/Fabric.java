@@ -175,6 +175,17 @@ public final class Fabric {
     return parts.all();
   }
 
+  /** The links of which one end is in some of these parts and the other in none of them. */
+  public List<FabricLink> boundary(int[] parts, Set<Integer> inside) {
+    return links.stream()
+        .filter(
+            link -> {
+              Connectivity.Edge edge = chassis.between(link);
+              return inside.contains(parts[edge.one()]) != inside.contains(parts[edge.other()]);
+            })
+        .toList();
+  }
+
   /**
    * The boxes that a link joins in a VLAN for certain while something fails, in pairs, whether a
    * tree forwards there or not; none where it does not carry the VLAN then.

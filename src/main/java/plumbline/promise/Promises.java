@@ -2,12 +2,20 @@ package plumbline.promise;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
+import java.util.function.Predicate;
 import plumbline.design.Design;
 import plumbline.design.DesignVlan;
+import plumbline.design.Host;
+import plumbline.design.Service;
 import plumbline.fabric.Fabric;
+import plumbline.fabric.Failure;
+import plumbline.setting.Truth;
 import plumbline.vlan.VlanId;
 
 /** What a design promises about each VLAN, in one network. */
@@ -46,6 +54,57 @@ public final class Promises {
                 one,
                 attached.members().getOrDefault(one, List.of()),
                 attached.routers(one)));
+  }
+
+  /** Whether everybody in a VLAN reaches one of its gateways; empty where it has none. */
+  public Optional<Reaching> toGateway(VlanId vlan) {
+    VlanSide side = side(vlan);
+    return side.routers().isEmpty()
+        ? Optional.empty()
+        : Optional.of(Reaching.of(side, new Aim.ToGateway()));
+  }
+
+  /** Whether everybody in a VLAN reaches the rest of it; empty where nobody is there. */
+  public Optional<Reaching> inDomain(VlanId vlan) {
+    VlanSide side = side(vlan);
+    Aim.InDomain domain = Aim.InDomain.of(side);
+    return domain.anchors().isEmpty() ? Optional.empty() : Optional.of(Reaching.of(side, domain));
+  }
+
+  /**
+   * The things whose own failure takes a VLAN from hosts that are plugged in twice.
+   *
+   * @param asked the pairs of ports that are asked about
+   */
+  public List<SinglePoint> singlePoints(Predicate<Host.Pair> asked) {
+    return SinglePoints.in(this, asked);
+  }
+
+  /** A service. */
+  public ServiceSide service(Service service) {
+    return new ServiceSide(this, service);
+  }
+
+  /**
+   * The failures outside hosts that take a VLAN from everybody in it, who reaches there now what
+   * they are promised.
+   */
+  public Set<Failure> taking(VlanId vlan) {
+    VlanSide side = side(vlan);
+    List<Aim> aims = aims(side);
+    Set<Failure> taking = new LinkedHashSet<>();
+    boolean first = true;
+    for (Member member : side.members()) {
+      boolean counts = member.kind() == Member.Kind.HOST || member.kind() == Member.Kind.DEVICE;
+      if (counts && side.holds(member, aims.get(0), VlanSide.NOTHING) == Truth.YES) {
+        if (first) {
+          taking.addAll(side.suspects(member, aims.get(0)));
+        }
+        first = false;
+        taking.removeIf(failure -> side.holds(member, aims.get(0), failure) != Truth.NO);
+      }
+    }
+    return taking;
   }
 
   /** What members of a VLAN are promised to reach: the first is what everybody needs most. */

@@ -46,6 +46,17 @@ public final class ServiceSide {
     return members;
   }
 
+  /** The members, by host and VLAN, that do not work while something fails. */
+  public List<Service.Member> lost(Failure failure) {
+    List<Service.Member> lost = new ArrayList<>();
+    for (int at = 0; at < members.size(); at++) {
+      if (members.get(at).holds(failure) == Truth.NO) {
+        lost.add(service.members().get(at));
+      }
+    }
+    return lost;
+  }
+
   /** Whether enough members work while something fails. */
   public Truth works(Failure failure) {
     int certain = 0;

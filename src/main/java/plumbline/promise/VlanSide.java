@@ -1,12 +1,15 @@
 package plumbline.promise;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import plumbline.fabric.Carriage;
 import plumbline.fabric.Fabric;
+import plumbline.fabric.FabricLink;
 import plumbline.fabric.Failure;
+import plumbline.fabric.VlanGraph;
 import plumbline.setting.Truth;
 import plumbline.vlan.VlanId;
 
@@ -26,6 +29,15 @@ public final class VlanSide {
     this.carriage = fabric.carriage(vlan);
     this.members = List.copyOf(members);
     this.routers = List.copyOf(routers);
+  }
+
+  /** The same with another idea of where frames go. */
+  VlanSide(VlanSide side, Carriage carriage) {
+    this.fabric = side.fabric;
+    this.vlan = side.vlan;
+    this.carriage = carriage;
+    this.members = side.members;
+    this.routers = side.routers;
   }
 
   /** The network. */
@@ -104,6 +116,17 @@ public final class VlanSide {
       best = one == Truth.UNKNOWN ? one : best;
     }
     return best;
+  }
+
+  /**
+   * The links that lead out of the parts of the VLAN that some places are in, and that do not carry
+   * it, or over which spanning tree does not lead.
+   */
+  public List<FabricLink> barriers(List<VlanGraph.Point> points) {
+    int[] parts = fabric.parts(vlan, carriage, NOTHING);
+    Set<Integer> inside = new HashSet<>();
+    points.forEach(point -> inside.add(parts[fabric.box(point)]));
+    return fabric.boundary(parts, inside);
   }
 
   /** The plugs of the gateways that have not failed. */
