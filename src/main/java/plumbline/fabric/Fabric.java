@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import plumbline.design.Design;
 import plumbline.design.DesignPort;
@@ -175,14 +176,15 @@ public final class Fabric {
     return parts.all();
   }
 
-  /** The links of which one end is in some of these parts and the other in none of them. */
-  public List<FabricLink> boundary(int[] parts, Set<Integer> inside) {
-    return links.stream()
+  /** The links, by index, of which one end is in some of these parts and the other in none. */
+  public List<Integer> boundary(int[] parts, Set<Integer> inside) {
+    return IntStream.range(0, links.size())
         .filter(
             link -> {
-              Connectivity.Edge edge = chassis.between(link);
+              Connectivity.Edge edge = chassis.between(links.get(link));
               return inside.contains(parts[edge.one()]) != inside.contains(parts[edge.other()]);
             })
+        .boxed()
         .toList();
   }
 
@@ -194,6 +196,17 @@ public final class Fabric {
     return links.get(link).crosses().certain().contains(vlan)
         ? edges(link, failure, true)
         : List.of();
+  }
+
+  /** Where frames would go that every open link carries. */
+  public Carriage openPaths() {
+    BitSet certain = new BitSet();
+    BitSet possible = new BitSet();
+    for (int link = 0; link < links.size(); link++) {
+      certain.set(link, links.get(link).isOpen() == Truth.YES);
+      possible.set(link, links.get(link).isOpen() != Truth.NO);
+    }
+    return new VlanGraph(chassis, links, certain, possible);
   }
 
   /** Whether spanning tree runs over a link while something fails. */

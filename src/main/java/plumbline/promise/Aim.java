@@ -1,7 +1,6 @@
 package plumbline.promise;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import plumbline.fabric.Failure;
 import plumbline.setting.Truth;
@@ -15,57 +14,49 @@ sealed interface Aim {
   record ToGateway() implements Aim {}
 
   /**
-   * The rest of the VLAN's broadcast domain, for which one member stands.
+   * The rest of the VLAN's broadcast domain, for which one place in it stands: a host forwards
+   * nothing between its ports, so that it may be in two parts at once.
    *
-   * @param anchors members that stand for it, by index, the first that is there does
+   * @param anchors places in the largest part; the first that is there stands for it
    */
-  record InDomain(List<Integer> anchors) implements Aim {
+  record InDomain(List<Plug> anchors) implements Aim {
     /** Copies the list. */
     public InDomain {
       anchors = List.copyOf(anchors);
     }
 
-    /** Picks the largest group of members that reach each other, so that few are cut off. */
+    /** Picks the part with most places where somebody is plugged in, so that few are cut off. */
     static InDomain of(VlanSide side) {
-      List<List<Integer>> groups = new ArrayList<>();
-      for (int index = 0; index < side.members().size(); index++) {
-        int member = index;
-        if (side.isThere(side.members().get(index), VlanSide.NOTHING)) {
-          groups.stream()
-              .filter(group -> reach(side, group.get(0), member))
-              .findFirst()
-              .orElseGet(
-                  () -> {
-                    groups.add(new ArrayList<>());
-                    return groups.get(groups.size() - 1);
-                  })
-              .add(member);
+      List<List<Plug>> groups = new ArrayList<>();
+      for (Member member : side.members()) {
+        for (Plug plug : member.plugs()) {
+          if (side.works(plug, VlanSide.NOTHING) == Truth.YES) {
+            groups.stream()
+                .filter(group -> side.joins(group.get(0), plug, VlanSide.NOTHING) == Truth.YES)
+                .findFirst()
+                .orElseGet(
+                    () -> {
+                      groups.add(new ArrayList<>());
+                      return groups.get(groups.size() - 1);
+                    })
+                .add(plug);
+          }
         }
       }
-      List<Integer> largest =
+      return new InDomain(
           groups.stream()
               .reduce((one, other) -> other.size() > one.size() ? other : one)
-              .orElse(List.of());
-      // who is plugged in twice is cut off itself last
-      return new InDomain(
-          largest.stream()
-              .sorted(Comparator.comparingInt(member -> -side.members().get(member).plugs().size()))
-              .toList());
+              .orElse(List.of()));
     }
 
-    private static boolean reach(VlanSide side, int one, int other) {
-      return side.holds(side.members().get(other), new InDomain(List.of(one)), VlanSide.NOTHING)
-          == Truth.YES;
-    }
-
-    /** The member that stands for the domain while something fails; -1 where none is left. */
-    int anchor(VlanSide side, Failure failure) {
-      for (int anchor : anchors) {
-        if (side.isThere(side.members().get(anchor), failure)) {
-          return anchor;
+    /** The place that stands for the domain while something fails; none where none is left. */
+    List<Plug> anchor(VlanSide side, Failure failure) {
+      for (Plug anchor : anchors) {
+        if (side.works(anchor, failure) != Truth.NO) {
+          return List.of(anchor);
         }
       }
-      return -1;
+      return List.of();
     }
   }
 }

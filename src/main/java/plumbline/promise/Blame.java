@@ -83,8 +83,7 @@ final class Blame {
 
   private void ends(FaultWalk network, Aim aim, Failure failure) {
     if (aim instanceof Aim.InDomain domain) {
-      int anchor = domain.anchor(found, failure);
-      for (Plug plug : anchor < 0 ? List.<Plug>of() : found.members().get(anchor).plugs()) {
+      for (Plug plug : domain.anchor(found, failure)) {
         if (found.works(plug, failure) == Truth.YES) {
           network.joinEnd(found.fabric().box(plug.point()));
         }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Set;
 import plumbline.fabric.Carriage;
 import plumbline.fabric.Fabric;
-import plumbline.fabric.FabricLink;
 import plumbline.fabric.Failure;
 import plumbline.fabric.VlanGraph;
 import plumbline.setting.Truth;
@@ -69,6 +68,11 @@ public final class VlanSide {
     return plug.isCut(failure) || fabric.isDown(plug.point(), failure) ? Truth.NO : plug.works();
   }
 
+  /** Whether frames pass between two plugs while something fails. */
+  Truth joins(Plug one, Plug other, Failure failure) {
+    return carriage.joins(one.point(), other.point(), failure);
+  }
+
   /** Whether frames from a plug reach one of others while something fails. */
   private Truth reaches(Plug from, List<Plug> others, Failure failure) {
     Truth best = Truth.NO;
@@ -93,7 +97,7 @@ public final class VlanSide {
   /** Whether frames from a plug reach what an aim asks for while something fails. */
   Truth holds(Plug plug, Aim aim, Failure failure) {
     if (aim instanceof Aim.InDomain domain) {
-      return reaches(plug, plugs(domain.anchor(this, failure)), failure);
+      return reaches(plug, domain.anchor(this, failure), failure);
     }
     return aim instanceof Aim.ToGateway
         ? reaches(plug, gateways(failure), failure)
@@ -119,13 +123,14 @@ public final class VlanSide {
   }
 
   /**
-   * The links that lead out of the parts of the VLAN that some places are in, and that do not carry
-   * it, or over which spanning tree does not lead.
+   * The links, by index, that lead out of the parts of the VLAN that some places are in while
+   * something fails, and that do not carry it, or over which spanning tree does not lead.
    */
-  public List<FabricLink> barriers(List<VlanGraph.Point> points) {
-    int[] parts = fabric.parts(vlan, carriage, NOTHING);
+  public List<Integer> barriers(List<VlanGraph.Point> points, Failure failure) {
+    int[] parts = fabric.parts(vlan, carriage, failure);
     Set<Integer> inside = new HashSet<>();
     points.forEach(point -> inside.add(parts[fabric.box(point)]));
+    inside.remove(-1);
     return fabric.boundary(parts, inside);
   }
 
@@ -138,10 +143,6 @@ public final class VlanSide {
       }
     }
     return plugs;
-  }
-
-  private List<Plug> plugs(int member) {
-    return member < 0 ? List.of() : members.get(member).plugs();
   }
 
   /** Whether some plug of a member is left while something fails. */
@@ -184,7 +185,7 @@ public final class VlanSide {
       }
     }
     if (aim instanceof Aim.InDomain domain) {
-      for (Plug to : plugs(domain.anchor(this, NOTHING))) {
+      for (Plug to : domain.anchor(this, NOTHING)) {
         if (reaches(plug, List.of(to), NOTHING) == Truth.YES) {
           found.addAll(carriage.suspects(plug.point(), to.point()));
           return;
