@@ -692,6 +692,7 @@ VIRTUAL_SERVICE           : 'virtual-service' ;
 VLAN                      : 'vlan' ;
 VLAN_BASED                : 'vlan-based' ;
 VLAN_ID                   : 'vlan-id' ;
+VLAN_LIST                 : 'vlan-list' ;
 VN_SEGMENT                : 'vn-segment' ;
 VOICE                     : 'voice' ;
 VPC                       : 'vpc' ;

@@ -92,6 +92,22 @@ class GatewayCauseTest {
   }
 
   @Test
+  void a_filter_on_the_vlan_itself_leaves_open_whether_the_gateway_is_filtered() {
+    String bare = LAB.replace(" ip access-group LAB in\n", "");
+    assertThat(ids(VLANS, ROUTING, DESK, BENCH, OFFICE, bare))
+        .containsExactly("weakens gateway-filter-missing/sw1/Vlan260/lab");
+    String filter = "vlan filter LAB vlan-list 255-260\n!\n";
+    Finding open =
+        only(
+            audit(DESIGN, VLANS, filter, ROUTING, DESK, BENCH, OFFICE, bare),
+            "unverified gateway-filter-missing/sw1/Vlan260/lab");
+    assertThat(open.found())
+        .isEqualTo(
+            "cannot be told: a filter stands on the VLAN itself, and what it filters is not read");
+    assertThat(evidence(open)).containsExactly("7 vlan filter LAB vlan-list 255-260");
+  }
+
+  @Test
   void a_cause_of_its_own_stands_beside_the_absent_vlan() {
     assertThat(ids(VLANS, "no vlan 250\n", ROUTING, DESK, BENCH, OFFICE + " shutdown\n", LAB))
         .containsExactly(
