@@ -416,6 +416,7 @@ rareFullDuplex
 speedValue
   : NUMBER
   | 'auto' NUMBER*
+  | 'nonegotiate'
   | 'forced'? word
   ;
 
@@ -950,6 +951,8 @@ rarePortWord
   | 'platform'
   | 'hw-module'
   | 'management'
+  | 'mop'
+  | 'energywise'
   ;
 
 ipDetail
