@@ -156,7 +156,7 @@ class BothEndsTest {
     assertThat(said(one))
         .singleElement()
         .asString()
-        .startsWith("weakens negotiation-open sw2: ")
+        .startsWith("breaks negotiation-open sw2: ")
         .contains("Tagged frames are dropped at sw2 GigabitEthernet1/0/48");
   }
 
