@@ -138,6 +138,11 @@ public record LinkCase(FabricLink link, PortCase first, PortCase second, List<Fa
     if (!own.isDecided()) {
       return own;
     }
+    boolean aboveRouter = (end.equals(first) ? second : first).get(Keys.MODE).is(PortMode.ROUTED);
+    if (own.is(PortMode.NEGOTIATED) && aboveRouter) {
+      // a routed port does not negotiate, and towards what does not a port falls back to access
+      return own.map(any -> PortMode.ACCESS);
+    }
     return settled
         .<Setting<PortMode>>map(mode -> own.map(any -> mode))
         .orElseGet(

@@ -161,6 +161,20 @@ class BothEndsTest {
   }
 
   @Test
+  void a_port_left_to_negotiation_does_not_reach_a_routed_one() throws IOException {
+    assertThat(
+            said(
+                run(
+                    link("mtu: 1500"),
+                    device("sw1", "switchport mode dynamic auto"),
+                    device("sw2", "no switchport", "ip address 192.0.2.1 255.255.255.0"))))
+        .singleElement()
+        .asString()
+        .startsWith("breaks negotiation-open sw1: ")
+        .endsWith(" One end routes and the other bridges: no VLAN crosses the link.");
+  }
+
+  @Test
   void a_bundle_at_one_end_of_a_link_whose_role_is_silent_is_a_clash() throws IOException {
     String design = link("mode: trunk, negotiate: false");
     AuditOutcome outcome =
