@@ -105,9 +105,6 @@ final class LinkBundleClash implements LinkRule {
                 Comparison.proofs(near, near.get(Keys.BUNDLE), far, far.get(Keys.BUNDLE)),
                 Optional.of(end.wish(RoleKeys.BUNDLE).map(Wanted::at).orElse(link.design().at())))
             .beside(ends.beside(end));
-    if (reserve.filter(left -> !left.isDown()).isPresent()) {
-      candidate = candidate.at(Severity.WEAKENS);
-    }
     boolean goes = departs(cable.first()) || departs(cable.second());
     return goes
         ? candidate.across(new Across(Set.of(Keys.BUNDLE), places(link, cable), true))

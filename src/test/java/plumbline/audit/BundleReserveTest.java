@@ -105,14 +105,7 @@ class BundleReserveTest {
         .filter(one -> !one.rule().equals("config-missing"))
         .forEach(
             one ->
-                said.add(
-                    one.severity()
-                        + " "
-                        + one.rule()
-                        + " "
-                        + one.place().orElseThrow()
-                        + ": "
-                        + one.consequence()));
+                said.add(one.rule() + " " + one.place().orElseThrow() + ": " + one.consequence()));
     return said;
   }
 
@@ -148,7 +141,7 @@ class BundleReserveTest {
     String odd = ODD + ";" + member(11, "active");
     assertThat(shared(core("core-b", "active"), acc(ODD, odd, odd)))
         .containsExactly(
-            "weakens tagged-vlan-missing acc Port-channel11: Frames of voice (231) do not cross the"
+            "tagged-vlan-missing acc Port-channel11: Frames of voice (231) do not cross the"
                 + " link to core-a Port-channel11 and core-b Port-channel11.");
   }
 
@@ -157,14 +150,14 @@ class BundleReserveTest {
       throws IOException {
     assertThat(shared(core("core-b", "passive"), acc(TRUNK, joins("active"), joins("passive"))))
         .containsExactly(
-            "weakens link-bundle-clash core-b port-channel11: Both ends wait for the other to speak"
+            "link-bundle-clash core-b port-channel11: Both ends wait for the other to speak"
                 + " first: the bundle does not form, and the cable is suspended, or runs alone, as"
                 + " the release has it. The bundle runs on its other cables: 1 cable of 2 is lost"
                 + " as a reserve.");
   }
 
   @Test
-  void a_shared_bundle_without_any_cable_that_can_join_breaks_at_both_links() throws IOException {
+  void a_shared_bundle_without_any_cable_that_can_join_is_told_at_both_links() throws IOException {
     assertThat(
             said(
                 SHARED,
@@ -173,7 +166,7 @@ class BundleReserveTest {
                     "core-b", core("core-b", "passive"),
                     "acc", acc(TRUNK, joins("passive"), joins("passive")))))
         .hasSize(2)
-        .allMatch(one -> one.startsWith("breaks link-bundle-clash core-"))
+        .allMatch(one -> one.startsWith("link-bundle-clash core-"))
         .noneMatch(one -> one.contains("other cables"));
   }
 
@@ -188,7 +181,7 @@ class BundleReserveTest {
                     "acc", acc(TRUNK, joins("active"), joins("passive")))))
         .singleElement()
         .asString()
-        .startsWith("weakens link-bundle-clash core-b port-channel11: ")
+        .startsWith("link-bundle-clash core-b port-channel11: ")
         .doesNotContain("other cables");
   }
 
@@ -198,7 +191,7 @@ class BundleReserveTest {
     String odd = ODD + ";" + member(11, "active");
     assertThat(shared(core("core-b", "active"), acc(TRUNK, joins("active"), odd)))
         .containsExactly(
-            "weakens bundle-member-differs acc TenGigabitEthernet1/1/2: The switch suspends the"
+            "bundle-member-differs acc TenGigabitEthernet1/1/2: The switch suspends the"
                 + " member until its lines equal those of the bundle: one cable is left of 2, and"
                 + " its failure takes Port-channel11 down.");
   }
@@ -209,36 +202,36 @@ class BundleReserveTest {
     String odd = ODD + ";" + member(11, "active");
     assertThat(shared(core("core-b", "active"), acc(least, joins("active"), joins("active"))))
         .containsExactly(
-            "weakens port-setting-differs acc Port-channel11: The bundle goes down with fewer than 2"
+            "port-setting-differs acc Port-channel11: The bundle goes down with fewer than 2"
                 + " links, although the design lets it run on 1.");
     assertThat(shared(core("core-b", "active"), acc(least, joins("active"), odd)))
         .contains(
-            "breaks bundle-member-differs acc TenGigabitEthernet1/1/2: The switch suspends the"
+            "bundle-member-differs acc TenGigabitEthernet1/1/2: The switch suspends the"
                 + " member until its lines equal those of the bundle: 1 cable of 2 is left,"
                 + " but Port-channel11 needs 2 and is down.");
     assertThat(shared(core("core-b", "passive"), acc(least, joins("active"), joins("passive"))))
         .filteredOn(one -> one.contains("link-bundle-clash"))
         .singleElement()
         .asString()
-        .startsWith("breaks ")
+        .startsWith("link-bundle-clash ")
         .endsWith(
             " Of the bundle, 1 cable of 2 is left, but acc Port-channel11 needs 2 and is down.");
   }
 
   @Test
-  void a_bundle_that_needs_all_its_cables_breaks_when_one_cannot_join() throws IOException {
+  void a_bundle_that_needs_all_its_cables_is_down_when_one_cannot_join() throws IOException {
     String least = TRUNK + ";port-channel min-links 2";
     String sw2 = two("sw2", TRUNK, in("active"), in("passive"));
     assertThat(link(two("sw1", TRUNK, in("active"), in("passive")), sw2))
         .singleElement()
         .asString()
-        .startsWith("weakens link-bundle-clash sw1 Port-channel1: ")
+        .startsWith("link-bundle-clash sw1 Port-channel1: ")
         .endsWith(" The bundle runs on its other cables: 1 cable of 2 is lost as a reserve.");
     assertThat(link(two("sw1", least, in("active"), in("passive")), sw2))
         .filteredOn(one -> one.contains("link-bundle-clash"))
         .singleElement()
         .asString()
-        .startsWith("breaks ")
+        .startsWith("link-bundle-clash ")
         .endsWith(
             " Of the bundle, 1 cable of 2 is left, but sw1 Port-channel1 needs 2 and is down.");
   }
@@ -254,7 +247,7 @@ class BundleReserveTest {
         .endsWith(": This cable passes nothing, so that the bundle lacks it.");
     assertThat(link(two("sw1", least, in("active"), shut), sw2))
         .contains(
-            "breaks port-shut sw1 GigabitEthernet1/0/2: This cable passes nothing: 1 cable of 2 is"
+            "port-shut sw1 GigabitEthernet1/0/2: This cable passes nothing: 1 cable of 2 is"
                 + " left, but Port-channel1 needs 2 and is down.");
   }
 
@@ -265,7 +258,7 @@ class BundleReserveTest {
         .filteredOn(one -> one.contains("link-bundle-clash"))
         .singleElement()
         .asString()
-        .startsWith("breaks ")
+        .startsWith("link-bundle-clash ")
         .doesNotContain("other cables");
   }
 
@@ -277,7 +270,7 @@ class BundleReserveTest {
                 two("sw1", ODD, in("active"), in("active")),
                 two("sw2", TRUNK, in("active"), in("active"))))
         .containsExactly(
-            "breaks tagged-vlan-missing sw1 Port-channel1: Frames of voice (231) do not cross the"
+            "tagged-vlan-missing sw1 Port-channel1: Frames of voice (231) do not cross the"
                 + " link to sw2 Port-channel1. The switch suspends the member until its lines equal"
                 + " those of the bundle: no member is left that passes frames, and Port-channel1 is"
                 + " down.");
@@ -291,7 +284,7 @@ class BundleReserveTest {
                 two("sw1", TRUNK, in("on"), in("on")),
                 two("sw2", TRUNK, in("active"), in("active"))))
         .hasSize(2)
-        .allMatch(one -> one.startsWith("breaks bundle-differs sw1 GigabitEthernet1/0/"));
+        .allMatch(one -> one.startsWith("bundle-differs sw1 GigabitEthernet1/0/"));
   }
 
   @Test

@@ -143,7 +143,7 @@ class GatewayCauseTest {
     Finding found =
         only(
             audit(design, VLANS, ROUTING, BENCH, UPLINK + " shutdown\n", TAGGED, LAB),
-            "breaks gateway-not-working/sw1/GigabitEthernet1/0/9.250/office");
+            "weakens gateway-not-working/sw1/GigabitEthernet1/0/9.250/office");
     assertThat(found.found()).isEqualTo("GigabitEthernet1/0/9 is shut");
     assertThat(evidence(found))
         .containsExactly("15 shutdown", "17 interface GigabitEthernet1/0/9.250");
