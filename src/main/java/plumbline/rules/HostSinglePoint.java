@@ -31,7 +31,7 @@ final class HostSinglePoint implements FabricRule {
           Severity.WEAKENS,
           "one failure takes a VLAN from a host that is plugged in twice",
           RuleInfo.COMMON_PRACTICE,
-          Set.of("hosts.pairs"));
+          Set.of("hosts.pairs", "switches.stack"));
 
   @Override
   public RuleInfo info() {
