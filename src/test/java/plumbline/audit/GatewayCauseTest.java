@@ -155,7 +155,7 @@ class GatewayCauseTest {
   void a_cause_of_its_own_stands_beside_the_absent_vlan() {
     assertThat(ids(VLANS, "no vlan 250\n", ROUTING, DESK, BENCH, OFFICE + " shutdown\n", LAB))
         .containsExactly(
-            "breaks vlan-not-created/sw1//", "weakens gateway-not-working/sw1/Vlan250/office");
+            "breaks vlan-not-created/sw1//", "breaks gateway-not-working/sw1/Vlan250/office");
   }
 
   @Test
@@ -293,7 +293,7 @@ class GatewayCauseTest {
     assertThat(ids(outcome))
         .containsExactly(
             "breaks port-shut/sw1/GigabitEthernet1/0/1/desk",
-            "weakens gateway-not-working/sw1/Vlan250/office");
+            "breaks gateway-not-working/sw1/Vlan250/office");
     Finding found = outcome.findings().get(1);
     assertThat(found.found()).isEqualTo("virtual address 192.0.2.3");
     assertThat(evidence(found))
