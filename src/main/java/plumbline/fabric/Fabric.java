@@ -29,6 +29,8 @@ public final class Fabric {
   private final Map<String, SwitchSettings> settings;
   private final Chassis chassis;
   private final List<FabricLink> links;
+  private final List<Carried> crossings;
+  private final List<Truth> open;
   private final Map<List<BitSet>, VlanGraph> graphs = new HashMap<>();
   private final Map<OptionalInt, Forwarding> trees = new HashMap<>();
 
@@ -49,6 +51,8 @@ public final class Fabric {
                         settings(link.second().get().switchName()),
                         shared)));
     this.links = List.copyOf(joined);
+    this.crossings = links.stream().map(FabricLink::crosses).toList();
+    this.open = links.stream().map(FabricLink::isOpen).toList();
   }
 
   /** The ports that two links end on: bundles that end on both switches of a pair. */
@@ -89,7 +93,7 @@ public final class Fabric {
     BitSet certain = new BitSet();
     BitSet possible = new BitSet();
     for (int link = 0; link < links.size(); link++) {
-      Carried crossing = links.get(link).crosses();
+      Carried crossing = crossings.get(link);
       certain.set(link, crossing.certain().contains(vlan));
       possible.set(link, crossing.possible().contains(vlan));
     }
@@ -122,10 +126,10 @@ public final class Fabric {
   /** The tree that decides where frames of a VLAN go, where some link of it lacks the VLAN. */
   private Optional<TreeScope> shapingTree(VlanId vlan) {
     Set<OptionalInt> instances = new LinkedHashSet<>();
-    for (FabricLink link : links) {
-      boolean lacks = link.isOpen() != Truth.NO && !link.crosses().certain().contains(vlan);
-      if (lacks && link.ends().stream().allMatch(Fabric::hasFewTrees)) {
-        instances.add(instance(link.first().device().orElseThrow(), vlan));
+    for (int link = 0; link < links.size(); link++) {
+      boolean lacks = open.get(link) != Truth.NO && !crossings.get(link).certain().contains(vlan);
+      if (lacks && links.get(link).ends().stream().allMatch(Fabric::hasFewTrees)) {
+        instances.add(instance(links.get(link).first().device().orElseThrow(), vlan));
       }
     }
     return instances.stream().findFirst().map(instance -> new TreeScope(vlan, instance));
@@ -193,9 +197,7 @@ public final class Fabric {
    * tree forwards there or not; none where it does not carry the VLAN then.
    */
   public List<Connectivity.Edge> joinedBy(int link, VlanId vlan, Failure failure) {
-    return links.get(link).crosses().certain().contains(vlan)
-        ? edges(link, failure, true)
-        : List.of();
+    return crossings.get(link).certain().contains(vlan) ? edges(link, failure, true) : List.of();
   }
 
   /** Where frames would go that every open link carries. */
@@ -203,22 +205,20 @@ public final class Fabric {
     BitSet certain = new BitSet();
     BitSet possible = new BitSet();
     for (int link = 0; link < links.size(); link++) {
-      certain.set(link, links.get(link).isOpen() == Truth.YES);
-      possible.set(link, links.get(link).isOpen() != Truth.NO);
+      certain.set(link, open.get(link) == Truth.YES);
+      possible.set(link, open.get(link) != Truth.NO);
     }
     return new VlanGraph(chassis, links, certain, possible);
   }
 
   /** The boxes that it joins for certain or perhaps. */
   public List<Connectivity.Edge> mayJoin(int link, VlanId vlan, Failure failure) {
-    return links.get(link).crosses().possible().contains(vlan)
-        ? edges(link, failure, false)
-        : List.of();
+    return crossings.get(link).possible().contains(vlan) ? edges(link, failure, false) : List.of();
   }
 
   /** Whether spanning tree runs over a link while something fails. */
   public Truth isOpen(int link, Failure failure) {
-    return links.get(link).isOpen().and(stands(link, failure));
+    return open.get(link).and(stands(link, failure));
   }
 
   /** Whether a link that is up stays up while something fails. */
