@@ -25,7 +25,6 @@ import plumbline.promise.Sides;
 import plumbline.result.Result;
 import plumbline.rules.FabricCase;
 import plumbline.rules.FabricRule;
-import plumbline.rules.Group;
 import plumbline.rules.InputCase;
 import plumbline.rules.InputRule;
 import plumbline.rules.LinkCase;
@@ -112,9 +111,12 @@ public final class Audit {
             heard,
             spoken.stream().filter(one -> !asked.test(one.rule())).toList());
     List<Finding> findings = Judge.findings(InFront.noted(heard, inFront));
+    Checks checks =
+        new Checks(rules.stream().map(Rule::info).filter(asked).map(RuleInfo::id).toList(), heard);
     return new AuditOutcome(
         findings,
-        counts(),
+        checks.byRule(),
+        checks.bySwitch(),
         Coverage.gaps(design, switches(input), rules),
         failures,
         inFront(inFront));
@@ -246,36 +248,6 @@ public final class Audit {
       return;
     }
     said.forEach(outcome -> spoken.add(new Spoken(rule.info(), outcome)));
-  }
-
-  private List<Result.RuleCount> counts() {
-    Map<String, int[]> counts = new TreeMap<>();
-    rules.stream().map(Rule::info).filter(asked).forEach(rule -> counts.put(rule.id(), new int[3]));
-    Set<Spoken> apart = new HashSet<>();
-    for (Spoken one : spoken) {
-      if (!asked.test(one.rule()) || !isCounted(one, apart)) {
-        continue;
-      }
-      int kind =
-          one.outcome() instanceof Outcome.Conforms
-              ? 0
-              : one.outcome() instanceof Outcome.Candidate ? 1 : 2;
-      counts.get(one.rule().id())[kind]++;
-    }
-    return counts.entrySet().stream()
-        .map(
-            count ->
-                new Result.RuleCount(
-                    count.getKey(), count.getValue()[0], count.getValue()[1], count.getValue()[2]))
-        .toList();
-  }
-
-  /** A pair or a link that differs in several settings is one subject that was checked. */
-  private static boolean isCounted(Spoken one, Set<Spoken> apart) {
-    boolean wide = one.rule().group() == Group.PAIR || one.rule().group() == Group.LINK;
-    return !wide
-        || one.outcome() instanceof Outcome.Conforms
-        || apart.add(new Spoken(one.rule(), new Outcome.Conforms(one.outcome().subject())));
   }
 
   /** A rule asked about one case. */
