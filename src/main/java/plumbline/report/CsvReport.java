@@ -83,7 +83,7 @@ public final class CsvReport {
         finding.place().flatMap(Place::port).orElse(""),
         finding.subject(),
         finding.rule(),
-        finding.vlans().toString(),
+        finding.vlans().isEmpty() ? "" : finding.vlans().toString(),
         finding.found(),
         finding.designed(),
         finding.consequence(),
@@ -103,9 +103,11 @@ public final class CsvReport {
   }
 
   private static String words(Proof proof) {
-    return proof.evidence() instanceof Evidence.Line line
-        ? "line " + line.line() + ": " + line.text()
-        : "default, " + ((Evidence.Default) proof.evidence()).name();
+    if (proof.evidence() instanceof Evidence.Line line) {
+      return "line " + line.line() + ": " + line.text();
+    }
+    String name = ((Evidence.Default) proof.evidence()).name();
+    return proof.file().isPresent() ? name : "default, " + name;
   }
 
   private static void row(JsonGenerator csv, List<String> cells) throws IOException {

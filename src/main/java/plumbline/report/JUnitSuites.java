@@ -138,20 +138,20 @@ final class JUnitSuites {
       return new Case(
           count.rule(), Answer.SKIPPED, message(found, open.get()), "unverified", words);
     }
-    if (found.isEmpty() && count.undecided() > 0) {
+    if (count.undecided() > 0) {
       return elsewhere(
-          count, Words.count(count.undecided(), "subject") + " could not be decided here");
+          count, Words.count(count.undecided(), "subject") + " could not be decided here", words);
     }
     if (found.isEmpty() && count.differs() > 0) {
-      return elsewhere(count, Words.count(count.differs(), "difference"));
+      return elsewhere(count, Words.count(count.differs(), "difference"), words);
     }
     return new Case(count.rule(), Answer.PASS, "", "", words);
   }
 
   /** Not a pass: it differs or is undecided for a reason that has a finding of its own. */
-  private static Case elsewhere(RuleCount count, String what) {
+  private static Case elsewhere(RuleCount count, String what, List<String> words) {
     String message = what + "; another finding tells the reason";
-    return new Case(count.rule(), Answer.SKIPPED, message, "elsewhere", List.of());
+    return new Case(count.rule(), Answer.SKIPPED, message, "elsewhere", words);
   }
 
   private static String message(List<Finding> found, Finding one) {

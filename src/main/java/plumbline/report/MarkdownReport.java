@@ -41,7 +41,7 @@ public final class MarkdownReport {
     section(TextFooter.NOT_TOLD, TextFooter.notTold(result));
     section(INPUTS, List.of());
     result.design().forEach(file -> input(file.file(), "design", file.sha256()));
-    result.configs().forEach(file -> input(file.file(), file.switchName(), file.sha256()));
+    configs();
     result.skipped().forEach(left -> line("- " + Markdown.words(left)));
     return text.toString();
   }
@@ -102,6 +102,14 @@ public final class MarkdownReport {
   private void part(String label, String words) {
     if (!words.isBlank()) {
       line("  - " + label + ": " + words);
+    }
+  }
+
+  private void configs() {
+    if (result.configs().size() > TextFooter.MOST_INPUTS) {
+      line("- " + result.configs().size() + " configs; a --report FILE.json lists each");
+    } else {
+      result.configs().forEach(file -> input(file.file(), file.switchName(), file.sha256()));
     }
   }
 

@@ -127,7 +127,11 @@ final class SarifResult {
     json.writeStringField("found", finding.found());
     json.writeStringField("designed", finding.designed());
     json.writeStringField("consequence", finding.consequence());
-    json.writeStringField("vlans", finding.vlans().toString());
+    json.writeArrayFieldStart("vlans");
+    for (int vlan : finding.vlans().ids().toArray()) {
+      json.writeNumber(vlan);
+    }
+    json.writeEndArray();
     strings("others", finding.others().stream().map(Place::toString).toList());
     strings(
         "defaults",

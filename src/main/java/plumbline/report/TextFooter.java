@@ -14,7 +14,7 @@ import plumbline.text.Page;
 /** The end of a text report: what was not audited, what it cannot tell, what it was made from. */
 final class TextFooter {
   /** Above this number the inputs are summed up, so that a report of a fleet stays readable. */
-  private static final int MOST_INPUTS = 12;
+  static final int MOST_INPUTS = 12;
 
   /** The heading over what the run leaves open. */
   static final String NOT_TOLD = "What this report does not tell";
