@@ -81,7 +81,16 @@ public final class Rendered {
     return text(PARSER.parse(markdown));
   }
 
+  /** What a reader sees that is no code. */
+  public static String outsideCode(String markdown) {
+    return text(PARSER.parse(markdown), false);
+  }
+
   private static String text(Node node) {
+    return text(node, true);
+  }
+
+  private static String text(Node node, boolean code) {
     StringBuilder seen = new StringBuilder();
     node.accept(
         new AbstractVisitor() {
@@ -91,8 +100,8 @@ public final class Rendered {
           }
 
           @Override
-          public void visit(Code code) {
-            seen.append(code.getLiteral());
+          public void visit(Code span) {
+            seen.append(code ? span.getLiteral() : " ");
           }
         });
     return seen.toString();
