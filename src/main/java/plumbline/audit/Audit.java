@@ -17,10 +17,12 @@ import plumbline.design.DesignSwitch;
 import plumbline.effective.SwitchSettings;
 import plumbline.finding.Finding;
 import plumbline.finding.Place;
+import plumbline.judge.Impacts;
 import plumbline.judge.InFront;
 import plumbline.judge.Judge;
 import plumbline.judge.Spoken;
 import plumbline.port.PortName;
+import plumbline.promise.Effects;
 import plumbline.promise.Sides;
 import plumbline.result.Result;
 import plumbline.rules.FabricCase;
@@ -102,7 +104,8 @@ public final class Audit {
         }
       }
     }
-    askAcross(design, switches);
+    Sides sides = Sides.of(design, settings(switches), rule -> isHeard(design, rule));
+    askAcross(sides, switches);
     // what a rule says that is silent or not asked must not keep another one from being heard
     List<Spoken> heard = spoken.stream().filter(one -> asked.test(one.rule())).toList();
     List<Spoken> inFront =
@@ -110,9 +113,11 @@ public final class Audit {
             rules.stream().map(Rule::info).filter(asked).toList(),
             heard,
             spoken.stream().filter(one -> !asked.test(one.rule())).toList());
-    List<Finding> findings = Judge.findings(InFront.noted(heard, inFront));
     Checks checks =
         new Checks(rules.stream().map(Rule::info).filter(asked).map(RuleInfo::id).toList(), heard);
+    List<Finding> findings =
+        Impacts.told(
+            Judge.findings(InFront.noted(heard, inFront)), Effects.of(sides), sides.supposed());
     return new AuditOutcome(
         findings,
         checks.byRule(),
@@ -187,9 +192,9 @@ public final class Audit {
   }
 
   /** Asks of what lies between ports: pairs of hosts' ports, links, and the network as one. */
-  private void askAcross(Design design, Map<String, SwitchCase> switches) {
-    Sides sides = Sides.of(design, settings(switches), rule -> isHeard(design, rule));
-    FabricCase network = new FabricCase(sides, switches);
+  private void askAcross(Sides sides, Map<String, SwitchCase> switches) {
+    Design design = sides.found().design();
+    FabricCase network = FabricCase.of(sides, switches, rule -> isHeard(design, rule));
     List<PairCase> pairs = PairCase.of(design, switches);
     List<LinkCase> links = LinkCase.of(sides.found(), switches);
     for (Rule rule : heard(design)) {

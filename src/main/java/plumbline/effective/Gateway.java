@@ -19,7 +19,8 @@ import plumbline.vlan.VlanId;
  *     set
  * @param shut whether the interface is shut
  * @param autostate whether it follows the VLAN's ports up and down
- * @param filtered whether a packet filter stands on it
+ * @param filtered whether a packet filter stands on it; undecided where one on its VLAN may do the
+ *     same
  * @param groups first-hop redundancy groups, by kind and number
  * @param works whether it can route for the VLAN: not shut, with an address, its VLAN exists, is
  *     active and reaches an unshut port (unless it does not follow them), and the switch routes;
@@ -52,6 +53,32 @@ public record Gateway(
   /** Whether one of the things that it needs is so; true for what it does not need. */
   public Truth has(Need.Kind kind) {
     return need(kind).map(Need::holds).orElse(Truth.YES);
+  }
+
+  /**
+   * Whether hosts find it at an address: its own, or the virtual one of a group.
+   *
+   * @param wanted the address without a mask
+   */
+  public Truth answersTo(String wanted) {
+    boolean own =
+        addresses.value().stream()
+            .flatMap(List::stream)
+            .anyMatch(text -> host(text).equalsIgnoreCase(wanted));
+    boolean virtual =
+        groups.stream()
+            .flatMap(group -> group.address().value().stream())
+            .anyMatch(text -> host(text).equalsIgnoreCase(wanted));
+    if (own || virtual) {
+      return Truth.YES;
+    }
+    boolean open =
+        !addresses.isDecided() || groups.stream().anyMatch(group -> !group.address().isDecided());
+    return open ? Truth.UNKNOWN : Truth.NO;
+  }
+
+  private static String host(String address) {
+    return address.split("[ /]", 2)[0];
   }
 
   /** One of the things that it needs, if it needs it. */

@@ -2,6 +2,7 @@ package plumbline.fabric;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -121,6 +122,34 @@ public final class Connectivity {
       }
     }
     return found;
+  }
+
+  /**
+   * The block of each edge: two edges are in one block when they lie on a common cycle, or are the
+   * same edge. The edges that are on some walk between two vertices which meets no vertex twice are
+   * those of the block that an edge between the two would be in. Edges that join nothing have -1.
+   */
+  public int[] blocks() {
+    Integer[] order = new Integer[below.length];
+    Arrays.setAll(order, vertex -> vertex);
+    Arrays.sort(order, Comparator.comparingInt(vertex -> entered[vertex]));
+    int[] ofVertex = filled(below.length);
+    int count = 0;
+    for (int vertex : order) {
+      if (above[vertex] != NONE) {
+        int parent = edges.get(above[vertex]).across(vertex);
+        ofVertex[vertex] = lowest[vertex] >= entered[parent] ? count++ : ofVertex[parent];
+      }
+    }
+    int[] blocks = filled(edges.size());
+    for (int edge = 0; edge < blocks.length; edge++) {
+      Edge ends = edges.get(edge);
+      if (ends.one() != ends.other()) {
+        boolean first = entered[ends.one()] > entered[ends.other()];
+        blocks[edge] = ofVertex[first ? ends.one() : ends.other()];
+      }
+    }
+    return blocks;
   }
 
   /** The part that a vertex is in: the lowest vertex of it. */

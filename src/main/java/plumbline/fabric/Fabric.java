@@ -1,17 +1,22 @@
 package plumbline.fabric;
 
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import plumbline.design.Design;
 import plumbline.design.DesignPort;
 import plumbline.effective.SwitchSettings;
+import plumbline.setting.Carried;
 import plumbline.setting.Truth;
 import plumbline.vlan.VlanId;
 
@@ -24,7 +29,8 @@ public final class Fabric {
   private final Map<String, SwitchSettings> settings;
   private final Chassis chassis;
   private final List<FabricLink> links;
-  private final Map<VlanId, VlanGraph> graphs = new TreeMap<>();
+  private final Map<List<BitSet>, VlanGraph> graphs = new HashMap<>();
+  private final Map<OptionalInt, Forwarding> trees = new HashMap<>();
 
   private Fabric(Design design, Map<String, SwitchSettings> settings) {
     this.design = design;
@@ -80,12 +86,180 @@ public final class Fabric {
 
   /** Where frames of a VLAN go between switches. */
   public VlanGraph graph(VlanId vlan) {
-    return graphs.computeIfAbsent(vlan, one -> new VlanGraph(chassis, links, one));
+    BitSet certain = new BitSet();
+    BitSet possible = new BitSet();
+    for (int link = 0; link < links.size(); link++) {
+      Carried crossing = links.get(link).crosses();
+      certain.set(link, crossing.certain().contains(vlan));
+      possible.set(link, crossing.possible().contains(vlan));
+    }
+    // many VLANs cross the same links
+    return graphs.computeIfAbsent(
+        List.of(certain, possible), any -> new VlanGraph(chassis, links, certain, possible));
   }
 
   /** The parts of a spanning tree while something fails, in design order. */
   public List<TreePart> tree(TreeScope scope, Failure failure) {
     return TreeSurvey.of(this, scope, failure);
+  }
+
+  /**
+   * Where frames of a VLAN go between switches, spanning tree taken into account where it does not
+   * go by what links carry.
+   */
+  public Carriage carriage(VlanId vlan) {
+    return shapingTree(vlan)
+        .<Carriage>map(
+            scope ->
+                new TreeGraph(
+                    this,
+                    chassis,
+                    vlan,
+                    trees.computeIfAbsent(scope.instance(), any -> new Forwarding(this, scope))))
+        .orElseGet(() -> graph(vlan));
+  }
+
+  /** The tree that decides where frames of a VLAN go, where some link of it lacks the VLAN. */
+  private Optional<TreeScope> shapingTree(VlanId vlan) {
+    Set<OptionalInt> instances = new LinkedHashSet<>();
+    for (FabricLink link : links) {
+      boolean lacks = link.isOpen() != Truth.NO && !link.crosses().certain().contains(vlan);
+      if (lacks && link.ends().stream().allMatch(Fabric::hasFewTrees)) {
+        instances.add(instance(link.first().device().orElseThrow(), vlan));
+      }
+    }
+    return instances.stream().findFirst().map(instance -> new TreeScope(vlan, instance));
+  }
+
+  private static boolean hasFewTrees(LinkEnd end) {
+    return end.device()
+        .flatMap(device -> TreeFamily.of(device.tree().mode()))
+        .filter(family -> family == TreeFamily.MULTIPLE || family == TreeFamily.SINGLE)
+        .isPresent();
+  }
+
+  private static OptionalInt instance(SwitchSettings device, VlanId vlan) {
+    boolean multiple =
+        TreeFamily.of(device.tree().mode()).filter(TreeFamily.MULTIPLE::equals).isPresent();
+    Optional<Integer> instance = device.tree().region().instanceOf(vlan).value();
+    return multiple && instance.isPresent() ? OptionalInt.of(instance.get()) : OptionalInt.empty();
+  }
+
+  /** Whether a box is the one that fails. */
+  boolean isDown(int box, Failure failure) {
+    return failure instanceof Failure.OfSwitch down
+        && chassis.indexOf(down.name(), down.member()) == box;
+  }
+
+  /** Whether the box that a place is on is the one that fails. */
+  public boolean isDown(VlanGraph.Point point, Failure failure) {
+    return isDown(chassis.indexOf(point.switchName(), point.port()), failure);
+  }
+
+  /** The index of the box that a place is on, as {@link #parts} counts them. */
+  public int box(VlanGraph.Point point) {
+    return chassis.indexOf(point.switchName(), point.port());
+  }
+
+  /**
+   * For each switch, or member of a stack, the part of a VLAN that it is in for certain while
+   * something fails, as the number of one of them; -1 for the one that fails.
+   */
+  public int[] parts(VlanId vlan, Carriage carriage, Failure failure) {
+    Parts parts = new Parts(chassis.count(), box -> isDown(box, failure));
+    chassis.rings().forEach(parts::join);
+    for (int link = 0; link < links.size(); link++) {
+      if (carriage.forwards(link, failure) == Truth.YES) {
+        joinedBy(link, vlan, failure).forEach(parts::join);
+      }
+    }
+    return parts.all();
+  }
+
+  /** The links, by index, of which one end is in some of these parts and the other in none. */
+  public List<Integer> boundary(int[] parts, Set<Integer> inside) {
+    return IntStream.range(0, links.size())
+        .filter(
+            link -> {
+              Connectivity.Edge edge = chassis.between(links.get(link));
+              return inside.contains(parts[edge.one()]) != inside.contains(parts[edge.other()]);
+            })
+        .boxed()
+        .toList();
+  }
+
+  /**
+   * The boxes that a link joins in a VLAN for certain while something fails, in pairs, whether a
+   * tree forwards there or not; none where it does not carry the VLAN then.
+   */
+  public List<Connectivity.Edge> joinedBy(int link, VlanId vlan, Failure failure) {
+    return links.get(link).crosses().certain().contains(vlan)
+        ? edges(link, failure, true)
+        : List.of();
+  }
+
+  /** Where frames would go that every open link carries. */
+  public Carriage openPaths() {
+    BitSet certain = new BitSet();
+    BitSet possible = new BitSet();
+    for (int link = 0; link < links.size(); link++) {
+      certain.set(link, links.get(link).isOpen() == Truth.YES);
+      possible.set(link, links.get(link).isOpen() != Truth.NO);
+    }
+    return new VlanGraph(chassis, links, certain, possible);
+  }
+
+  /** Whether spanning tree runs over a link while something fails. */
+  public Truth isOpen(int link, Failure failure) {
+    return links.get(link).isOpen().and(stands(link, failure));
+  }
+
+  /** Whether a link that is up stays up while something fails. */
+  Truth stands(int link, Failure failure) {
+    FabricLink of = links.get(link);
+    if (failure instanceof Failure.OfLink cut) {
+      return Truth.of(cut.link() != link);
+    }
+    if (failure instanceof Failure.OfCable cut && cut.link() == link) {
+      return of.cables().get(cut.cable()).up() == Truth.NO ? Truth.YES : of.survivesCable();
+    }
+    if (failure instanceof Failure.OfSwitch down) {
+      boolean whole =
+          down.member().isEmpty()
+              && of.ends().stream().anyMatch(end -> end.port().switchName().equals(down.name()));
+      return whole ? Truth.NO : down.member().isEmpty() ? Truth.YES : survivesBox(of, down);
+    }
+    return Truth.YES;
+  }
+
+  /**
+   * The boxes that a link joins while something fails: cable by cable, so that a bundle may end on
+   * several members of a stack.
+   *
+   * @param surely whether only cables count that are up for certain
+   */
+  List<Connectivity.Edge> edges(int link, Failure failure, boolean surely) {
+    Truth stands = stands(link, failure);
+    if (stands == Truth.NO || (surely && stands != Truth.YES)) {
+      return List.of();
+    }
+    FabricLink of = links.get(link);
+    List<Connectivity.Edge> edges = new ArrayList<>();
+    for (int cable = 0; cable < of.cables().size(); cable++) {
+      Cable one = of.cables().get(cable);
+      boolean up = surely ? one.up() == Truth.YES : one.up() != Truth.NO;
+      if (up && !failure.equals(new Failure.OfCable(link, cable))) {
+        edges.add(
+            new Connectivity.Edge(
+                chassis.indexOf(of.first().port().switchName(), one.first()),
+                chassis.indexOf(of.second().port().switchName(), one.second())));
+      }
+    }
+    if (of.cables().isEmpty()) {
+      edges.add(chassis.between(of));
+    }
+    edges.removeIf(edge -> isDown(edge.one(), failure) || isDown(edge.other(), failure));
+    return edges;
   }
 
   /** Whether a link stays up when a member of a stack takes its cables with it. */

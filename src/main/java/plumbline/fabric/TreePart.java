@@ -152,6 +152,13 @@ public final class TreePart {
         : Optional.empty();
   }
 
+  /**
+   * The roles of the first and the second end of every link that they are told of, by its index.
+   */
+  Map<Integer, List<PortRole>> roles() {
+    return roles;
+  }
+
   /** The roles of the first and the second end of a link of the part, by its index. */
   public List<PortRole> roles(int link) {
     return roles.getOrDefault(link, List.of(PortRole.UNDECIDED, PortRole.UNDECIDED));

@@ -52,10 +52,7 @@ final class TreeSurvey {
     }
     for (int index = 0; index < fabric.links().size(); index++) {
       FabricLink link = fabric.links().get(index);
-      boolean stands =
-          link.ends().stream().noneMatch(end -> isDown(end.port().switchName()))
-              && !failure.equals(new Failure.OfLink(index));
-      Truth runs = stands ? runsOver(link).and(survives(index, link)) : Truth.NO;
+      Truth runs = runsOver(link).and(fabric.stands(index, failure));
       if (runs != Truth.NO) {
         joining.put(index, link);
         join(link);
@@ -96,15 +93,6 @@ final class TreeSurvey {
     return failure instanceof Failure.OfSwitch down
         && down.name().equals(name)
         && down.member().isEmpty();
-  }
-
-  private Truth survives(int index, FabricLink link) {
-    if (failure instanceof Failure.OfCable cut && cut.link() == index) {
-      return link.cables().get(cut.cable()).up() == Truth.NO ? Truth.YES : link.survivesCable();
-    }
-    return failure instanceof Failure.OfSwitch box && box.member().isPresent()
-        ? fabric.survivesBox(link, box)
-        : Truth.YES;
   }
 
   private Optional<String> whyOpen(String name) {

@@ -5,20 +5,26 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import plumbline.design.Design;
+import plumbline.design.DesignGateway;
 import plumbline.design.DesignPort;
 import plumbline.design.DesignSwitch;
 import plumbline.design.Link;
 import plumbline.design.Wanted;
 import plumbline.effective.Dialect;
+import plumbline.effective.Gateway;
 import plumbline.effective.PortSettings;
 import plumbline.effective.SpanningTree;
 import plumbline.effective.SwitchSettings;
 import plumbline.effective.VlanDatabase;
+import plumbline.port.PortKind;
 import plumbline.port.PortName;
 import plumbline.setting.Evidence;
 import plumbline.setting.Setting;
@@ -67,7 +73,7 @@ public final class AsDesigned {
         vlans,
         ports,
         new TreeMap<>(),
-        found.gateways(),
+        gateways(designed, found),
         tree(designed.tree(), found.tree()),
         found.routing(),
         List.of(),
@@ -110,6 +116,40 @@ public final class AsDesigned {
             List.of(),
             0,
             0));
+  }
+
+  private List<Gateway> gateways(DesignSwitch designed, SwitchSettings found) {
+    DesignGateway wanted = design.gateways().get(designed.name());
+    if (wanted == null || !wanted.outside().isEmpty() || !repaired.test("gateway-not-working")) {
+      return found.gateways();
+    }
+    Set<VlanId> served =
+        wanted.vlans().stream().map(one -> one.vlan().id()).collect(Collectors.toSet());
+    return Stream.concat(
+            found.gateways().stream().filter(one -> !served.contains(one.vlan())),
+            wanted.vlans().stream().map(AsDesigned::working))
+        .toList();
+  }
+
+  private static Gateway working(DesignGateway.Served served) {
+    VlanId vlan = served.vlan().id();
+    PortName port = PortName.of(PortKind.VLAN, vlan.number());
+    Setting<List<String>> addresses =
+        served
+            .address()
+            .map(address -> Setting.known(List.of(address)))
+            .orElse(Setting.unknown("it is taken to be as designed"));
+    return new Gateway(
+        vlan,
+        port,
+        new Evidence.Line(1, "interface " + port),
+        addresses,
+        Setting.known(false),
+        Setting.known(true),
+        Setting.unknown("it is taken to be as designed"),
+        List.of(),
+        Setting.known(true),
+        List.of());
   }
 
   private boolean mayBeThere(SwitchSettings found, DesignPort port) {

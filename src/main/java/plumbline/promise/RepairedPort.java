@@ -81,9 +81,6 @@ final class RepairedPort {
     wish(RoleKeys.VOICE)
         .filter(any -> repaired.test("voice-vlan-differs"))
         .ifPresent(vlan -> set(Keys.VOICE_VLAN, VoiceVlan.tagged(vlan.id())));
-    wish(RoleKeys.NATIVE_TAGGING)
-        .filter(any -> repaired.test("port-setting-differs"))
-        .ifPresent(tagging -> set(Keys.NATIVE_TAGGING, tagging));
     wish(RoleKeys.TAGGED).ifPresent(this::list);
     if (repaired.test("bpdu-filter-set")) {
       set(Keys.BPDU_FILTER, Effect.OFF);
@@ -159,6 +156,11 @@ final class RepairedPort {
             : found;
     if (get(Keys.ALLOWED).isDecided() || repaired.test("tagged-vlan-missing")) {
       set(Keys.ALLOWED, listed.plus(kept));
+    }
+    // a VLAN that is to be tagged is no native VLAN any more
+    boolean bareInstead = get(Keys.NATIVE_VLAN).value().filter(tagged::contains).isPresent();
+    if (bareInstead && repaired.test("tagged-vlan-missing")) {
+      settings.put(Keys.NATIVE_VLAN, Setting.absent());
     }
   }
 

@@ -19,7 +19,7 @@ final class AccessVlanDiffers implements PortRule {
       new RuleInfo(
           "access-vlan-differs",
           Group.PORT,
-          Severity.BREAKS,
+          Severity.WEAKENS,
           "an access port is in another VLAN than its role says",
           "V-206667 where VLAN 1 is found; common practice",
           Set.of("access"));

@@ -24,7 +24,7 @@ final class GatewayNotWorking implements SwitchRule {
       new RuleInfo(
           "gateway-not-working",
           Group.SWITCH,
-          Severity.BREAKS,
+          Severity.WEAKENS,
           "a gateway that the design places on the switch does not work",
           RuleInfo.COMMON_PRACTICE,
           Set.of("gateways"));
@@ -155,7 +155,9 @@ final class GatewayNotWorking implements SwitchRule {
             .filter(need -> need.holds() == Truth.NO && need.kind() != Kind.ROUTING)
             .toList();
     Truth address =
-        gateway.has(Kind.ADDRESS) == Truth.YES ? hasAddress(gateway, served) : Truth.YES;
+        gateway.has(Kind.ADDRESS) == Truth.YES
+            ? served.address().map(gateway::answersTo).orElse(Truth.YES)
+            : Truth.YES;
     if (!failing.isEmpty() || address == Truth.NO) {
       return Optional.of(GatewayFailure.of(device, gateway, served, failing, address));
     }
@@ -178,32 +180,5 @@ final class GatewayNotWorking implements SwitchRule {
     return gateway.has(Kind.ROUTING) == Truth.YES
         ? Optional.of(new Outcome.Conforms(Routed.subject(device, gateway)))
         : Optional.empty();
-  }
-
-  /** The designed address may be the interface's own or the virtual one of a group. */
-  private static Truth hasAddress(Gateway gateway, DesignGateway.Served served) {
-    if (served.address().isEmpty()) {
-      return Truth.YES;
-    }
-    String wanted = served.address().get();
-    boolean own =
-        gateway.addresses().value().stream()
-            .flatMap(List::stream)
-            .anyMatch(text -> host(text).equalsIgnoreCase(wanted));
-    boolean virtual =
-        gateway.groups().stream()
-            .flatMap(group -> group.address().value().stream())
-            .anyMatch(text -> host(text).equalsIgnoreCase(wanted));
-    if (own || virtual) {
-      return Truth.YES;
-    }
-    boolean open =
-        !gateway.addresses().isDecided()
-            || gateway.groups().stream().anyMatch(group -> !group.address().isDecided());
-    return open ? Truth.UNKNOWN : Truth.NO;
-  }
-
-  private static String host(String address) {
-    return address.split("[ /]", 2)[0];
   }
 }

@@ -18,7 +18,7 @@ final class ModeDiffers implements PortRule {
       new RuleInfo(
           "mode-differs",
           Group.PORT,
-          Severity.BREAKS,
+          Severity.WEAKENS,
           "a port is in another mode than its role says",
           "V-206670; common practice",
           Set.of("mode"));
@@ -46,14 +46,15 @@ final class ModeDiffers implements PortRule {
     } else if (found != PortMode.NEGOTIATED || wanted == PortMode.ROUTED) {
       // a negotiated port is neither right nor wrong yet: negotiation-open speaks of it
       outcomes.add(
-          Candidate.of(
-                  port.subject(),
-                  "mode " + wanted,
-                  found == PortMode.OTHER ? "a mode of another kind" : "mode " + found,
-                  consequence(port, found),
-                  port.proofs(mode),
-                  Optional.of(wish.get().at()))
-              .spoiling(wanted));
+          port.withoutWay(
+              Candidate.of(
+                      port.subject(),
+                      "mode " + wanted,
+                      found == PortMode.OTHER ? "a mode of another kind" : "mode " + found,
+                      consequence(port, found),
+                      port.proofs(mode),
+                      Optional.of(wish.get().at()))
+                  .spoiling(wanted)));
     }
   }
 
@@ -61,7 +62,7 @@ final class ModeDiffers implements PortRule {
     String behind = Words.behind(port.port());
     return switch (found) {
       case ACCESS ->
-          "Only "
+          (port.isLinkEnd() ? "At most " : "Only ")
               + vlan(port, port.get(Keys.ACCESS_VLAN))
               + " passes, untagged"
               + voice(port)

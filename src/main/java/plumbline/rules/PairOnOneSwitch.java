@@ -3,6 +3,8 @@ package plumbline.rules;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import plumbline.design.Design;
+import plumbline.design.DesignPort;
 import plumbline.finding.Severity;
 import plumbline.rules.Outcome.Candidate;
 
@@ -49,11 +51,15 @@ final class PairOnOneSwitch implements PairRule {
             .beside(ends.beside(pair.first())));
   }
 
-  /** The thing that fails; the first number of a port's name is its member of a stack. */
   private static String box(PortCase port) {
-    List<Integer> stack = port.at().designed().stack();
-    int member = port.port().port().numbers().get(0);
-    boolean says = port.port().port().kind().isPhysical() && stack.contains(member);
-    return (says ? "member " + member + " of " : "") + port.port().switchName();
+    return box(port.design(), port.port());
+  }
+
+  /** The thing that fails; the first number of a port's name is its member of a stack. */
+  static String box(Design design, DesignPort port) {
+    List<Integer> stack = design.switches().get(port.switchName()).stack();
+    int member = port.port().numbers().get(0);
+    boolean says = port.port().kind().isPhysical() && stack.contains(member);
+    return (says ? "member " + member + " of " : "") + port.switchName();
   }
 }

@@ -15,7 +15,7 @@ final class PortAbsent implements PortRule {
       new RuleInfo(
           "port-absent",
           Group.PORT,
-          Severity.BREAKS,
+          Severity.WEAKENS,
           "a port of the design has no stanza in the config",
           RuleInfo.COMMON_PRACTICE);
 
@@ -50,17 +50,18 @@ final class PortAbsent implements PortRule {
   }
 
   private static Candidate absent(PortCase port, List<Proof> proofs) {
-    return Candidate.of(
-        port.subject(),
-        designed(port),
-        "no stanza for " + port.fullName(),
-        "The switch has no such port, or its config does not show it: nothing that the design"
-            + " promises "
-            + Words.behind(port.port())
-            + " is set up there."
-            + loneBundle(port),
-        proofs,
-        Optional.of(port.port().at()));
+    return port.withoutWay(
+        Candidate.of(
+            port.subject(),
+            designed(port),
+            "no stanza for " + port.fullName(),
+            "The switch has no such port, or its config does not show it: nothing that the design"
+                + " promises "
+                + Words.behind(port.port())
+                + " is set up there."
+                + loneBundle(port),
+            proofs,
+            Optional.of(port.port().at())));
   }
 
   private static boolean isBundle(PortCase port) {

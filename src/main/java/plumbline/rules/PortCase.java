@@ -11,7 +11,9 @@ import plumbline.design.RoleKeys;
 import plumbline.design.Wanted;
 import plumbline.effective.PortSettings;
 import plumbline.finding.Proof;
+import plumbline.finding.Severity;
 import plumbline.port.PortName;
+import plumbline.rules.Outcome.Candidate;
 import plumbline.rules.Outcome.Undecided;
 import plumbline.setting.Evidence;
 import plumbline.setting.Key;
@@ -143,6 +145,28 @@ public record PortCase(
     Undecided open = undecided(setting, designed, design);
     Undecided gap = openMode && restsOnMode(setting) ? open.because(Undecided.Cause.MODE) : open;
     return modeToRepairFor(setting).map(gap::boundTo).orElse(gap);
+  }
+
+  /**
+   * A candidate that the port as a whole does not work. What that takes is worked out VLAN by VLAN;
+   * where the role names none, and for a routed port, what is behind has lost its way.
+   */
+  Candidate withoutWay(Candidate candidate) {
+    boolean routed = wishedMode().map(Wanted::value).filter(PortMode.ROUTED::equals).isPresent();
+    boolean lost = port.role().neededVlans().isEmpty() && (routed || isOnlyWay());
+    return lost ? candidate.at(Severity.BREAKS) : candidate;
+  }
+
+  private boolean isOnlyWay() {
+    return switch (port.place()) {
+      case SHEET -> true;
+      case HOST ->
+          design().hosts().get(Words.host(port)).pairs().stream()
+              .noneMatch(
+                  pair -> List.of(pair.first(), pair.second()).contains(Words.hostPort(port)));
+      case LINK -> farEnds().isEmpty();
+      case MEMBER, GATEWAY -> false;
+    };
   }
 
   /** The end of a link of the design; what is behind a host's port or a sheet's is none. */

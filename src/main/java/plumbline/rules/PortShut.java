@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import plumbline.design.DesignPort;
 import plumbline.effective.PortSettings;
+import plumbline.effective.SwitchSettings;
 import plumbline.finding.Severity;
 import plumbline.rules.Outcome.Candidate;
 import plumbline.setting.Keys;
@@ -15,7 +16,7 @@ final class PortShut implements PortRule {
       new RuleInfo(
           "port-shut",
           Group.PORT,
-          Severity.BREAKS,
+          Severity.WEAKENS,
           "a port that the design uses is shut",
           RuleInfo.COMMON_PRACTICE);
 
@@ -41,13 +42,14 @@ final class PortShut implements PortRule {
       outcomes.add(port.undecided(shut, designed, port.port().at()));
     } else if (shut.is(true)) {
       outcomes.add(
-          Candidate.of(
-              port.subject(),
-              designed,
-              bundle.map(one -> one.fullName() + ", which it joins, is shut").orElse("shut"),
-              consequence(port),
-              port.proofs(shut),
-              Optional.of(port.port().at())));
+          port.withoutWay(
+              Candidate.of(
+                  port.subject(),
+                  designed,
+                  bundle.map(one -> one.fullName() + ", which it joins, is shut").orElse("shut"),
+                  consequence(port),
+                  port.proofs(shut),
+                  Optional.of(port.port().at()))));
     } else {
       outcomes.conforms(port.subject());
     }
@@ -72,7 +74,10 @@ final class PortShut implements PortRule {
             .allMatch(
                 one -> one.settings().filter(open -> open.get(Keys.SHUT).is(true)).isPresent());
     if (!allShut) {
-      return "This cable passes nothing, so that the bundle lacks it.";
+      return reserve(port)
+          .filter(Reserve::isDown)
+          .map(left -> "This cable passes nothing: " + left.words())
+          .orElse("This cable passes nothing, so that the bundle lacks it.");
     }
     String link = Words.behind(port.designedBundle().orElseThrow());
     return members.size() == 1
@@ -82,6 +87,14 @@ final class PortShut implements PortRule {
             + " members are shut, and "
             + link
             + " is down.";
+  }
+
+  private static Optional<Reserve> reserve(PortCase member) {
+    SwitchSettings device = member.at().settings();
+    return member
+        .designedBundle()
+        .flatMap(bundle -> device.port(bundle.port()))
+        .map(bundle -> Reserve.of(bundle, device.membersOf(bundle.name())));
   }
 
   private static String consequence(PortCase port) {

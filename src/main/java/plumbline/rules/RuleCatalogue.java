@@ -12,6 +12,7 @@ public final class RuleCatalogue {
           new AccessVlanDiffers(),
           new BpduFilterSet(),
           new BpduGuardMissing(),
+          new BroadcastDomainSplit(),
           new BundleDiffers(),
           new BundleMemberDiffers(),
           new ChangeNotSaved(),
@@ -27,7 +28,9 @@ public final class RuleCatalogue {
           new GatewayForbidden(),
           new GatewayNotWorking(),
           new GatewayUndeclared(),
+          new GatewayUnreachable(),
           new GuardOnSwitchLink(),
+          new HostSinglePoint(),
           new LinkBundleClash(),
           new LinkModeDiffers(),
           new LinkMtuDiffers(),
@@ -48,6 +51,7 @@ public final class RuleCatalogue {
           new PortShut(),
           new PortUndeclared(),
           new QosDiffers(),
+          new ServiceSinglePoint(),
           new SpanningTreeModeDiffers(),
           new SpanningTreeOff(),
           new SparePortOpen(),
@@ -56,6 +60,7 @@ public final class RuleCatalogue {
           new SwitchUnknown(),
           new TaggedVlanExtra(),
           new TaggedVlanMissing(),
+          new TakeoverPathLacksVlan(),
           new TrunkUndeclared(),
           new VlanDatabaseUnknown(),
           new VlanInactive(),
@@ -67,14 +72,9 @@ public final class RuleCatalogue {
   /** Names that are taken for rules to come, so that a design may already switch them off. */
   private static final List<String> TAKEN =
       List.of(
-          "broadcast-domain-split",
           "gateway-not-paired",
-          "gateway-unreachable",
-          "host-single-point",
           "mst-region-differs",
           "root-unplanned",
-          "service-single-point",
-          "takeover-path-lacks-vlan",
           "vlans-joined",
           "waiver-expired",
           "waiver-unused");

@@ -21,7 +21,7 @@ final class VlanInactive implements SwitchRule {
       new RuleInfo(
           "vlan-inactive",
           Group.SWITCH,
-          Severity.BREAKS,
+          Severity.WEAKENS,
           "a VLAN that ports or gateways of the switch need is suspended or shut on it",
           RuleInfo.COMMON_PRACTICE);
 

@@ -21,7 +21,7 @@ final class VlanNotCreated implements SwitchRule {
       new RuleInfo(
           "vlan-not-created",
           Group.SWITCH,
-          Severity.BREAKS,
+          Severity.WEAKENS,
           "a VLAN that ports or gateways of the switch need does not exist on it",
           RuleInfo.COMMON_PRACTICE);
 

@@ -20,7 +20,7 @@ final class VoiceVlanDiffers implements PortRule {
       new RuleInfo(
           "voice-vlan-differs",
           Group.PORT,
-          Severity.BREAKS,
+          Severity.WEAKENS,
           "an access port gives phones another voice VLAN than its role says",
           RuleInfo.COMMON_PRACTICE,
           Set.of("voice"));

@@ -9,6 +9,7 @@ import plumbline.design.Design;
 import plumbline.design.DesignPort;
 import plumbline.design.DesignVlan;
 import plumbline.statement.SwitchText.Stamp;
+import plumbline.text.Wording;
 import plumbline.vlan.VlanId;
 import plumbline.vlan.VlanSet;
 
@@ -46,15 +47,12 @@ final class Words {
 
   /** A list in words: {@code a}, {@code a and b}, {@code a, b and c}; five at most are named. */
   static String list(List<String> words) {
-    if (words.size() > MOST) {
-      return String.join(", ", words.subList(0, MOST)) + " and " + (words.size() - MOST) + " more";
-    }
-    if (words.size() < 2) {
-      return String.join("", words);
-    }
-    return String.join(", ", words.subList(0, words.size() - 1))
-        + " and "
-        + words.get(words.size() - 1);
+    return Wording.list(words);
+  }
+
+  /** The same with {@code or}. */
+  static String either(List<String> words) {
+    return list(words).replaceFirst(" and (?=[^,]*$)", " or ");
   }
 
   /** {@code is} or {@code are}. */

@@ -40,6 +40,22 @@ public final class Wording {
     return line.chars().allMatch(c -> c >= '0' && c <= '9') ? line : Secrets.mask(line);
   }
 
+  /** A list in words: {@code a}, {@code a and b}, {@code a, b and c}; five at most are named. */
+  public static String list(List<String> words) {
+    if (words.size() > MOST_ALTERNATIVES) {
+      return String.join(", ", words.subList(0, MOST_ALTERNATIVES))
+          + " and "
+          + (words.size() - MOST_ALTERNATIVES)
+          + " more";
+    }
+    if (words.size() < 2) {
+      return String.join("", words);
+    }
+    return String.join(", ", words.subList(0, words.size() - 1))
+        + " and "
+        + words.get(words.size() - 1);
+  }
+
   /** Up to five words, quoted, as {@code "a", "b" or "c"}; what is more is counted. */
   public static String alternatives(Collection<String> words) {
     List<String> quoted = words.stream().limit(MOST_ALTERNATIVES).map(Wording::quote).toList();

@@ -137,7 +137,7 @@ class AuditTest {
             "0/50\n channel-group 1 mode active", "0/50\n channel-group 1 mode active\n shutdown");
     assertThat(audit(HEAD, UPLINK, BUNDLE, members, SHEET, END))
         .containsExactly(
-            "breaks port-shut/north-sw1/GigabitEthernet1/0/50/member of link to north-sw2"
+            "weakens port-shut/north-sw1/GigabitEthernet1/0/50/member of link to north-sw2"
                 + " Port-channel1");
   }
 
@@ -161,7 +161,7 @@ class AuditTest {
     String members = MEMBERS.replace(" channel-group 1 mode active\n", "");
     assertThat(audit(HEAD, UPLINK, members, SHEET, END))
         .containsExactly(
-            "breaks port-absent/north-sw1/Port-channel1/link to north-sw2 Port-channel1");
+            "weakens port-absent/north-sw1/Port-channel1/link to north-sw2 Port-channel1");
   }
 
   @Test
@@ -187,7 +187,7 @@ class AuditTest {
     AuditOutcome outcome =
         RuleCaseRun.run(DESIGN, String.join("", HEAD, dynamic, BUNDLE, MEMBERS, SHEET, END));
     assertThat(ids(outcome))
-        .containsExactly("weakens negotiation-open/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
+        .containsExactly("breaks negotiation-open/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
     assertThat(outcome.checks())
         .filteredOn(count -> count.rule().equals("mode-differs"))
         .as("the bundle and two desk ports")
@@ -221,7 +221,7 @@ class AuditTest {
     assertThat(ids(RuleCaseRun.run(design, HEAD + tagging + rest))).isEmpty();
     assertThat(ids(RuleCaseRun.run(design, HEAD + rest)))
         .containsExactly(
-            "weakens tagged-vlan-missing/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
+            "breaks tagged-vlan-missing/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
   }
 
   @Test
@@ -275,7 +275,7 @@ class AuditTest {
     assertThat(ids(outcome))
         .containsExactly(
             "unverified config-truncated/north-sw1//",
-            "weakens tagged-vlan-missing/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
+            "breaks tagged-vlan-missing/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0");
   }
 
   @Test
@@ -299,7 +299,7 @@ class AuditTest {
             """);
     assertThat(ids(outcome))
         .contains(
-            "weakens tagged-vlan-missing/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0",
+            "breaks tagged-vlan-missing/north-sw1/GigabitEthernet1/0/1/vmhost-n1 nic0",
             "breaks access-vlan-differs/north-sw1/GigabitEthernet1/0/30/desk",
             "breaks access-vlan-differs/north-sw1/GigabitEthernet1/0/31/desk")
         .contains("unverified port-absent/north-sw1//", "unverified fast-start-missing/north-sw1//")

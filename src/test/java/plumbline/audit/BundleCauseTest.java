@@ -79,7 +79,9 @@ class BundleCauseTest {
               assertThat(one.rule()).isEqualTo("port-shut");
               assertThat(one.found()).isEqualTo("Port-channel1, which it joins, is shut");
               assertThat(one.consequence())
-                  .isEqualTo("h1 nic0 has no connection through this port.");
+                  .isEqualTo(
+                      "h1 nic0 has no connection through this port. Now h1 is cut off from"
+                          + " hypervisor (220).");
             });
     assertThat(RuleCaseRun.run(design, HEAD + BUNDLE + port + END).findings()).isEmpty();
   }

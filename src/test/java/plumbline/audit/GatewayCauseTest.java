@@ -80,7 +80,8 @@ class GatewayCauseTest {
         .isEqualTo(
             "Nothing in office (250) passes through this switch, whatever its ports allow;"
                 + " affected: the desk device and its gateway. Until then the gateway for office"
-                + " (250) does not work.");
+                + " (250) does not work. Now the desk at sw1 GigabitEthernet1/0/1 is cut off from"
+                + " office (250).");
     String suspended = VLANS + "vlan 250\n state suspend\n!\n";
     assertThat(
             only(
@@ -91,10 +92,68 @@ class GatewayCauseTest {
   }
 
   @Test
+  void a_filter_on_the_vlan_itself_leaves_open_whether_the_gateway_is_filtered() {
+    String bare = LAB.replace(" ip access-group LAB in\n", "");
+    assertThat(ids(VLANS, ROUTING, DESK, BENCH, OFFICE, bare))
+        .containsExactly("weakens gateway-filter-missing/sw1/Vlan260/lab");
+    String filter = "vlan filter LAB vlan-list 255-260\n!\n";
+    Finding open =
+        only(
+            audit(DESIGN, VLANS, filter, ROUTING, DESK, BENCH, OFFICE, bare),
+            "unverified gateway-filter-missing/sw1/Vlan260/lab");
+    assertThat(open.found())
+        .isEqualTo(
+            "cannot be told: a filter stands on the VLAN itself, and what it filters is not read");
+    assertThat(evidence(open)).containsExactly("7 vlan filter LAB vlan-list 255-260");
+  }
+
+  private static final String UPLINK =
+      "interface GigabitEthernet1/0/9\n no switchport\n no ip address\n";
+  private static final String TAGGED =
+      "!\ninterface GigabitEthernet1/0/9.250\n encapsulation dot1Q 250\n"
+          + " ip address 192.0.2.1 255.255.255.128\n";
+  private static final String WITH_UPLINK =
+      DESIGN
+          .replace("Gi1/0/1: desk, ", "Gi1/0/9: router, ")
+          .replace("roles:", "roles:\n  router: {mode: routed}");
+
+  @Test
+  void a_gateway_whose_port_below_is_shut_is_a_consequence_of_that() {
+    assertThat(ids(audit(WITH_UPLINK, VLANS, ROUTING, BENCH, UPLINK, TAGGED, LAB))).isEmpty();
+    String shut = UPLINK + " shutdown\n";
+    assertThat(
+            only(
+                    audit(WITH_UPLINK, VLANS, ROUTING, BENCH, shut, TAGGED, LAB),
+                    "breaks port-shut/sw1/GigabitEthernet1/0/9/router")
+                .consequence())
+        .isEqualTo(
+            "The router device has no connection through this port. Until then the gateway for"
+                + " office (250) does not work.");
+    Finding own =
+        audit(WITH_UPLINK, VLANS, ROUTING, BENCH, shut, TAGGED + " shutdown\n", LAB)
+            .findings()
+            .get(1);
+    assertThat(own.id()).isEqualTo("gateway-not-working/sw1/GigabitEthernet1/0/9.250/office");
+    assertThat(own.found()).isEqualTo("GigabitEthernet1/0/9.250 is shut");
+  }
+
+  @Test
+  void a_port_below_that_is_shut_and_in_no_design_place_is_told_with_the_gateway() {
+    String design = WITH_UPLINK.replace("Gi1/0/9: router, ", "");
+    Finding found =
+        only(
+            audit(design, VLANS, ROUTING, BENCH, UPLINK + " shutdown\n", TAGGED, LAB),
+            "weakens gateway-not-working/sw1/GigabitEthernet1/0/9.250/office");
+    assertThat(found.found()).isEqualTo("GigabitEthernet1/0/9 is shut");
+    assertThat(evidence(found))
+        .containsExactly("15 shutdown", "17 interface GigabitEthernet1/0/9.250");
+  }
+
+  @Test
   void a_cause_of_its_own_stands_beside_the_absent_vlan() {
     assertThat(ids(VLANS, "no vlan 250\n", ROUTING, DESK, BENCH, OFFICE + " shutdown\n", LAB))
         .containsExactly(
-            "breaks vlan-not-created/sw1//", "breaks gateway-not-working/sw1/Vlan250/office");
+            "breaks vlan-not-created/sw1//", "weakens gateway-not-working/sw1/Vlan250/office");
   }
 
   @Test
@@ -106,7 +165,7 @@ class GatewayCauseTest {
                 .consequence())
         .isEqualTo(
             "The desk device has no connection through this port. Until then the gateway for"
-                + " office (250) does not work.");
+                + " office (250) does not work. Now the desk here is cut off from office (250).");
     assertThat(
             only(
                     audit(DESIGN, VLANS, ROUTING, BENCH, OFFICE, LAB),
@@ -139,7 +198,7 @@ class GatewayCauseTest {
     Finding found =
         only(
             audit(design, VLANS, ROUTING, BENCH, OFFICE, LAB),
-            "breaks gateway-not-working/sw1/Vlan250/office");
+            "weakens gateway-not-working/sw1/Vlan250/office");
     assertThat(found.found()).isEqualTo("no open port carries office (250)");
     assertThat(found.consequence())
         .isEqualTo("Hosts in office (250) cannot leave their VLAN through this switch.");
@@ -151,7 +210,7 @@ class GatewayCauseTest {
   void a_silent_rule_does_not_keep_the_gateway_from_being_heard() {
     String design = DESIGN + "rules: {silent: [vlan-not-created]}\n";
     assertThat(ids(audit(design, VLANS, "no vlan 250\n", ROUTING, DESK, BENCH, OFFICE, LAB)))
-        .containsExactly("breaks gateway-not-working/sw1/Vlan250/office");
+        .containsExactly("weakens gateway-not-working/sw1/Vlan250/office");
   }
 
   @Test
@@ -215,7 +274,7 @@ class GatewayCauseTest {
     if (found == null) {
       assertThat(ids(outcome)).isEmpty();
     } else {
-      assertThat(only(outcome, "breaks gateway-not-working/sw1/Vlan250/office").found())
+      assertThat(only(outcome, "weakens gateway-not-working/sw1/Vlan250/office").found())
           .isEqualTo(found);
     }
   }
@@ -230,7 +289,7 @@ class GatewayCauseTest {
     assertThat(ids(outcome))
         .containsExactly(
             "breaks port-shut/sw1/GigabitEthernet1/0/1/desk",
-            "breaks gateway-not-working/sw1/Vlan250/office");
+            "weakens gateway-not-working/sw1/Vlan250/office");
     Finding found = outcome.findings().get(1);
     assertThat(found.found()).isEqualTo("virtual address 192.0.2.3");
     assertThat(evidence(found))
@@ -256,7 +315,8 @@ class GatewayCauseTest {
                 .consequence())
         .endsWith(
             " Until then these do not work: the gateway for office (250); the gateway for lab"
-                + " (260) with address 192.0.2.129.");
+                + " (260) with address 192.0.2.129. Now the desk here is cut off from office (250)"
+                + " and lab (260).");
   }
 
   private static List<String> evidence(Finding finding) {
@@ -283,7 +343,7 @@ class GatewayCauseTest {
     assertThat(
             only(
                     audit(design, VLANS, ROUTING, BENCH, shut, LAB),
-                    "breaks gateway-not-working/sw1/GigabitEthernet1/0/9.250/office")
+                    "weakens gateway-not-working/sw1/GigabitEthernet1/0/9.250/office")
                 .found())
         .isEqualTo("GigabitEthernet1/0/9 is shut");
   }
@@ -375,12 +435,13 @@ class GatewayCauseTest {
     String untold =
         "Hosts in lab (260) reach nothing outside their VLAN: the design gives them no other"
             + " gateway.";
+    String taken = " Now the bench at sw1 GigabitEthernet1/0/2 reaches no gateway in lab (260).";
     assertThat(
             only(
                     audit(DESIGN, VLANS, ROUTING, DESK, BENCH, OFFICE, LAB + " shutdown\n"),
                     "breaks gateway-not-working/sw1/Vlan260/lab")
                 .consequence())
-        .isEqualTo(untold);
+        .isEqualTo(untold + taken);
     assertThat(
             only(
                     audit(DESIGN, VLANS, ROUTING, DESK, BENCH, OFFICE, bare + " shutdown\n"),
@@ -389,7 +450,8 @@ class GatewayCauseTest {
         .isEqualTo(
             untold
                 + " Once it works, lab (260) lies open to every network that the switch reaches:"
-                + " no packet filter stands on the gateway.");
+                + " no packet filter stands on the gateway."
+                + taken);
     assertThat(
             only(
                     audit(DESIGN, VLANS, "no ip routing\n!\n", DESK, BENCH, OFFICE, bare),
@@ -414,6 +476,6 @@ class GatewayCauseTest {
             .replace("sw2: [office]", "sw2: [office, lab]");
     assertThat(ids(RuleCaseRun.run(design, text.formatted("no shutdown")))).isEmpty();
     assertThat(ids(RuleCaseRun.run(design, text.formatted("shutdown"))))
-        .containsExactly("breaks gateway-not-working/sw1/Vlan250/office");
+        .containsExactly("weakens gateway-not-working/sw1/Vlan250/office");
   }
 }

@@ -269,7 +269,8 @@ class GuardCauseTest {
     assertThat(finding.consequence())
         .endsWith(
             "When this is repaired, more remains: the number of addresses is limited on a host's"
-                + " trunk or on a link.");
+                + " trunk or on a link. Now vm1 is cut off from hypervisor (220) and voice-a"
+                + " (231).");
   }
 
   @Test

@@ -80,7 +80,7 @@ class NegotiationTest {
     assertThat(said(host("implied"), " switchport mode dynamic auto\n"))
         .singleElement()
         .asString()
-        .startsWith("weakens negotiation-open: ");
+        .startsWith("breaks negotiation-open: ");
   }
 
   @ParameterizedTest

@@ -22,7 +22,7 @@ class RulesCommandTest {
     for (Rule rule : RuleCatalogue.ALL) {
       assertThat(run.out().lines()).contains(rule.info().id());
     }
-    assertThat(run.out()).contains("mode-differs\n    port, at least breaks: ");
+    assertThat(run.out()).contains("mode-differs\n    port, at least weakens: ");
   }
 
   @Test
