@@ -162,15 +162,15 @@ public final class Fabric {
   }
 
   /**
-   * For each switch, or member of a stack, the part of a VLAN that it is in for certain while
-   * something fails, as the number of one of them; -1 for the one that fails.
+   * For each switch, or member of a stack, the part of a VLAN that it is in, for certain or
+   * perhaps, while something fails, as the number of one of them; -1 for the one that fails.
    */
   public int[] parts(VlanId vlan, Carriage carriage, Failure failure) {
     Parts parts = new Parts(chassis.count(), box -> isDown(box, failure));
     chassis.rings().forEach(parts::join);
     for (int link = 0; link < links.size(); link++) {
-      if (carriage.forwards(link, failure) == Truth.YES) {
-        joinedBy(link, vlan, failure).forEach(parts::join);
+      if (carriage.forwards(link, failure) != Truth.NO) {
+        mayJoin(link, vlan, failure).forEach(parts::join);
       }
     }
     return parts.all();
@@ -207,6 +207,13 @@ public final class Fabric {
       possible.set(link, links.get(link).isOpen() != Truth.NO);
     }
     return new VlanGraph(chassis, links, certain, possible);
+  }
+
+  /** The boxes that it joins for certain or perhaps. */
+  public List<Connectivity.Edge> mayJoin(int link, VlanId vlan, Failure failure) {
+    return links.get(link).crosses().possible().contains(vlan)
+        ? edges(link, failure, false)
+        : List.of();
   }
 
   /** Whether spanning tree runs over a link while something fails. */

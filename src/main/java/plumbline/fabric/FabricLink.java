@@ -3,6 +3,7 @@ package plumbline.fabric;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import plumbline.design.DesignPort;
 import plumbline.design.Link;
@@ -75,6 +76,13 @@ public record FabricLink(
   /** Whether the link stays up when one of the cables that are up fails. */
   public Truth survivesCable() {
     return survives(1);
+  }
+
+  /** Whether the same cables are up in another state of the link, and it needs as many of them. */
+  public boolean standsLike(FabricLink other) {
+    return cables.equals(other.cables)
+        && IntStream.rangeClosed(0, cables.size())
+            .allMatch(failed -> survives(failed) == other.survives(failed));
   }
 
   /** Whether the link stays up when so many of the cables that are up fail. */

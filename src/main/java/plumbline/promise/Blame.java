@@ -14,9 +14,9 @@ import plumbline.setting.Truth;
 
 /**
  * Which faults take something from a member of a VLAN: those that are part of some smallest set of
- * faults that together does. In the network of what is still joined, the faults are the missing
- * edges; the ones to blame lie on some walk from the member to what it needs that meets no part
- * twice (cuts and walks between two vertices are made of the same edges).
+ * faults that together does. In the network of what is still joined, for certain or perhaps, the
+ * faults are the missing edges; the ones to blame lie on some walk from the member to what it needs
+ * that meets no part twice (cuts and walks between two vertices are made of the same edges).
  */
 final class Blame {
   private final VlanSide found;
@@ -39,14 +39,11 @@ final class Blame {
     return !plugFaults().isEmpty() || !routerFaults(VlanSide.NOTHING).isEmpty();
   }
 
+  /** Whether a link that carries the VLAN loses it with fewer cables than by design. */
   private boolean losesCables(int link) {
-    return designed.fabric().links().get(link).crosses().certain().contains(found.vlan())
-        && !found
-            .fabric()
-            .links()
-            .get(link)
-            .cables()
-            .equals(designed.fabric().links().get(link).cables());
+    FabricLink wanted = designed.fabric().links().get(link);
+    return wanted.crosses().certain().contains(found.vlan())
+        && !found.fabric().links().get(link).standsLike(wanted);
   }
 
   /** The faults to blame for what a member lacks while something fails. */
@@ -65,7 +62,7 @@ final class Blame {
     FaultWalk network = new FaultWalk(gaps);
     for (int at = 0; at < now.size(); at++) {
       Plug plug = now.get(at);
-      if (found.works(plug, failure) == Truth.YES) {
+      if (found.works(plug, failure) != Truth.NO) {
         network.joinStart(found.fabric().box(plug.point()));
       } else if (designed.works(wanted.get(at), failure) == Truth.YES) {
         network.add(
@@ -84,7 +81,7 @@ final class Blame {
   private void ends(FaultWalk network, Aim aim, Failure failure) {
     if (aim instanceof Aim.InDomain domain) {
       for (Plug plug : domain.anchor(found, failure)) {
-        if (found.works(plug, failure) == Truth.YES) {
+        if (found.works(plug, failure) != Truth.NO) {
           network.joinEnd(found.fabric().box(plug.point()));
         }
       }
@@ -99,7 +96,7 @@ final class Blame {
         if (failure.equals(new Failure.OfGateway(router.name()))) {
           continue;
         }
-        if (found.works(here, failure) == Truth.YES) {
+        if (found.works(here, failure) != Truth.NO) {
           network.joinEnd(box);
         } else if (designed.works(wanted.plugs().get(plug), failure) == Truth.YES) {
           network.add(FaultWalk.END, box, new Fault.OfRouter(found.vlan(), router.name()));
@@ -147,7 +144,7 @@ final class Blame {
 
   private boolean isFaulty(int link, Failure failure) {
     return !wanted(link, failure).isEmpty()
-        && found.fabric().joinedBy(link, found.vlan(), failure).isEmpty()
+        && found.fabric().mayJoin(link, found.vlan(), failure).isEmpty()
         && (found.carriage().forwards(link, failure) != Truth.NO
             || found.fabric().isOpen(link, failure) != Truth.YES);
   }

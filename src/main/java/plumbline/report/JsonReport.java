@@ -6,6 +6,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import plumbline.finding.Affected;
 import plumbline.finding.Finding;
 import plumbline.finding.Place;
 import plumbline.finding.Proof;
@@ -164,6 +165,7 @@ public final class JsonReport {
     json.writeStringField("designed", finding.designed());
     json.writeStringField("found", finding.found());
     json.writeStringField("consequence", finding.consequence());
+    affected(finding.affected());
     json.writeArrayFieldStart("evidence");
     for (Proof proof : finding.evidence()) {
       proof(proof);
@@ -173,6 +175,23 @@ public final class JsonReport {
     strings("repair", List.of());
     json.writeNullField("waiver");
     json.writeEndObject();
+  }
+
+  private void affected(List<Affected> all) throws IOException {
+    json.writeArrayFieldStart("affected");
+    for (Affected one : all) {
+      json.writeStartObject();
+      json.writeStringField("who", one.who());
+      if (one.vlan().isPresent()) {
+        json.writeNumberField("vlan", one.vlan().get().number());
+      } else {
+        json.writeNullField("vlan");
+      }
+      json.writeStringField("loss", one.loss().toString());
+      text("failure", one.failure());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
   }
 
   private void proof(Proof proof) throws IOException {

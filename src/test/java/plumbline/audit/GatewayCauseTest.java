@@ -88,7 +88,9 @@ class GatewayCauseTest {
                     audit(DESIGN, suspended, ROUTING, DESK, BENCH, OFFICE, LAB),
                     "breaks vlan-inactive/sw1//")
                 .consequence())
-        .endsWith("Until then the gateway for office (250) does not work.");
+        .endsWith(
+            "Until then the gateway for office (250) does not work. Now the desk at sw1"
+                + " GigabitEthernet1/0/1 is cut off from office (250).");
   }
 
   @Test
@@ -153,7 +155,7 @@ class GatewayCauseTest {
   void a_cause_of_its_own_stands_beside_the_absent_vlan() {
     assertThat(ids(VLANS, "no vlan 250\n", ROUTING, DESK, BENCH, OFFICE + " shutdown\n", LAB))
         .containsExactly(
-            "breaks vlan-not-created/sw1//", "weakens gateway-not-working/sw1/Vlan250/office");
+            "breaks vlan-not-created/sw1//", "breaks gateway-not-working/sw1/Vlan250/office");
   }
 
   @Test
@@ -171,7 +173,9 @@ class GatewayCauseTest {
                     audit(DESIGN, VLANS, ROUTING, BENCH, OFFICE, LAB),
                     "breaks port-absent/sw1/GigabitEthernet1/0/1/desk")
                 .consequence())
-        .endsWith("Until then the gateway for office (250) does not work.");
+        .endsWith(
+            "Until then the gateway for office (250) does not work. Now the desk here is cut off"
+                + " from office (250).");
     assertThat(ids(VLANS, ROUTING, DESK.replace("vlan 250", "vlan 500"), BENCH, OFFICE, LAB))
         .containsExactly("breaks access-vlan-differs/sw1/GigabitEthernet1/0/1/desk");
   }
@@ -274,7 +278,7 @@ class GatewayCauseTest {
     if (found == null) {
       assertThat(ids(outcome)).isEmpty();
     } else {
-      assertThat(only(outcome, "weakens gateway-not-working/sw1/Vlan250/office").found())
+      assertThat(only(outcome, "breaks gateway-not-working/sw1/Vlan250/office").found())
           .isEqualTo(found);
     }
   }
@@ -289,7 +293,7 @@ class GatewayCauseTest {
     assertThat(ids(outcome))
         .containsExactly(
             "breaks port-shut/sw1/GigabitEthernet1/0/1/desk",
-            "weakens gateway-not-working/sw1/Vlan250/office");
+            "breaks gateway-not-working/sw1/Vlan250/office");
     Finding found = outcome.findings().get(1);
     assertThat(found.found()).isEqualTo("virtual address 192.0.2.3");
     assertThat(evidence(found))
@@ -459,7 +463,9 @@ class GatewayCauseTest {
                 .consequence())
         .endsWith(
             "Once it routes, lab (260) lies open to every network that it reaches: no packet filter"
-                + " stands on the gateway.");
+                + " stands on the gateway. Now the desk at sw1 GigabitEthernet1/0/1 reaches no"
+                + " gateway in office (250); and the bench at sw1 GigabitEthernet1/0/2 reaches no"
+                + " gateway in lab (260).");
   }
 
   @Test
@@ -476,6 +482,6 @@ class GatewayCauseTest {
             .replace("sw2: [office]", "sw2: [office, lab]");
     assertThat(ids(RuleCaseRun.run(design, text.formatted("no shutdown")))).isEmpty();
     assertThat(ids(RuleCaseRun.run(design, text.formatted("shutdown"))))
-        .containsExactly("weakens gateway-not-working/sw1/Vlan250/office");
+        .containsExactly("breaks gateway-not-working/sw1/Vlan250/office");
   }
 }

@@ -36,6 +36,8 @@ class JsonReportTest {
   @ValueSource(
       strings = {
         "\"severity\": \"breaks\"|\"severity\": \"critical\"",
+        "\"loss\": \"vlan\"|\"loss\": \"cable\"",
+        "\"failure\": \"north-sw2\"|\"reason\": \"north-sw2\"",
         "\"line\": 61|\"line\": 0",
         "\"waiver\": null|\"waver\": null",
         "\"format\": \"plumbline-report/1\"|\"format\": \"plumbline-report/2\"",

@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumbline.finding.Affected;
+import plumbline.finding.Affected.Loss;
 import plumbline.finding.Finding;
 import plumbline.finding.Place;
 import plumbline.finding.Proof;
@@ -13,6 +15,7 @@ import plumbline.port.PortName;
 import plumbline.result.Result;
 import plumbline.result.Verdict;
 import plumbline.setting.Evidence;
+import plumbline.vlan.VlanId;
 import plumbline.vlan.VlanSet;
 import plumbline.yaml.Position;
 
@@ -157,7 +160,15 @@ final class Samples {
                         47,
                         "switchport trunk allowed vlan 220,232,500,502,504,506,508,510,512,514,516,"
                             + "518,520,522,524,526"))),
-            Optional.of(new Position("design.yaml", 18, 40))),
+            Optional.of(new Position("design.yaml", 18, 40)),
+            List.of(
+                new Affected(
+                    "call-control", Optional.empty(), Loss.SERVICE, Optional.of("north-sw2")),
+                new Affected(
+                    "vmhost-n2",
+                    Optional.of(new VlanId(231)),
+                    Loss.VLAN,
+                    Optional.of("north-sw2")))),
         new Finding(
             "description-differs",
             Severity.UNTIDY,
