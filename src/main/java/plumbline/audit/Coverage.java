@@ -137,6 +137,7 @@ final class Coverage {
             .sum(),
         "cable");
     gateways();
+    gap("switches without a link", unlinked(), "switch");
     gap("multi-chassis", design.multiChassis().size(), "pair");
     gap("services", design.services().size(), "service");
     gap("max-age-days", design.maxAgeDays().isPresent() ? switches.size() : 0, "switch");
@@ -162,6 +163,11 @@ final class Coverage {
         "gateways.at",
         all.stream().filter(gateway -> gateway.outside().stream().anyMatch(this::inScope)).count(),
         "gateway");
+  }
+
+  /** Where frames go from there the design does not say. */
+  private long unlinked() {
+    return design.switches().size() < 2 ? 0 : switches.stream().filter(design::isUnlinked).count();
   }
 
   private boolean inScope(DesignPort port) {

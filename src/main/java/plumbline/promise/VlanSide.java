@@ -21,8 +21,11 @@ public final class VlanSide {
   private final Carriage carriage;
   private final List<Member> members;
   private final List<Router> routers;
+  private final List<Plug> exits;
 
-  VlanSide(Fabric fabric, VlanId vlan, List<Member> members, List<Router> routers) {
+  VlanSide(
+      Fabric fabric, VlanId vlan, List<Member> members, List<Router> routers, List<Plug> exits) {
+    this.exits = List.copyOf(exits);
     this.fabric = fabric;
     this.vlan = vlan;
     this.carriage = fabric.carriage(vlan);
@@ -36,6 +39,7 @@ public final class VlanSide {
     this.vlan = side.vlan;
     this.carriage = carriage;
     this.members = side.members;
+    this.exits = side.exits;
     this.routers = side.routers;
   }
 
@@ -91,7 +95,22 @@ public final class VlanSide {
       }
       best = joined == Truth.UNKNOWN ? joined : best;
     }
-    return best;
+    boolean around =
+        best == Truth.NO
+            && leaves(from, failure)
+            && others.stream().anyMatch(to -> leaves(to, failure));
+    return around ? Truth.UNKNOWN : best;
+  }
+
+  /**
+   * Whether frames from a plug may get to where the design does not look: over a link that leaves
+   * it, or from a switch of which it names no link at all.
+   */
+  boolean leaves(Plug plug, Failure failure) {
+    return works(plug, failure) != Truth.NO
+        && exits.stream()
+            .anyMatch(
+                exit -> works(exit, failure) != Truth.NO && joins(plug, exit, failure) != Truth.NO);
   }
 
   /** Whether frames from a plug reach what an aim asks for while something fails. */

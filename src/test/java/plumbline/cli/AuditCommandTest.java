@@ -36,7 +36,7 @@ class AuditCommandTest {
     assertThat(run.status()).isZero();
     assertThat(run.err()).isEmpty();
     assertThat(run.out()).startsWith("CONFORMS: nothing that was checked differs from the design.");
-    assertThat(run.out()).contains("checks on 6 switches", "services (2");
+    assertThat(run.out()).contains("checks on 6 switches");
     assertThat(run.out().lines().count()).isLessThan(45);
   }
 
