@@ -68,6 +68,7 @@ public final class RuleCatalogue {
           new VlanNameDiffers(),
           new VlanNotCreated(),
           new VlanUndeclared(),
+          new VlansJoined(),
           new VoiceVlanDiffers());
 
   /** Names that are taken for rules to come, so that a design may already switch them off. */
