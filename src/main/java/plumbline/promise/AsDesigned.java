@@ -147,6 +147,7 @@ public final class AsDesigned {
         Setting.known(false),
         Setting.known(true),
         Setting.unknown("it is taken to be as designed"),
+        Setting.unknown("it is taken to be as designed"),
         List.of(),
         Setting.known(true),
         List.of());

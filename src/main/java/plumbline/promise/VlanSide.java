@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import plumbline.fabric.Carriage;
 import plumbline.fabric.Fabric;
 import plumbline.fabric.Failure;
 import plumbline.fabric.VlanGraph;
+import plumbline.fabric.VlanGraph.Point;
 import plumbline.setting.Truth;
 import plumbline.vlan.VlanId;
 
@@ -111,6 +113,13 @@ public final class VlanSide {
         && exits.stream()
             .anyMatch(
                 exit -> works(exit, failure) != Truth.NO && joins(plug, exit, failure) != Truth.NO);
+  }
+
+  /** Whether frames pass between two switches; a way outside the design cannot be told. */
+  public Truth joins(Point one, Point other) {
+    Plug from = new Plug(one, false, Truth.YES, Optional.empty());
+    Plug to = new Plug(other, false, Truth.YES, Optional.empty());
+    return reaches(from, List.of(to), NOTHING);
   }
 
   /** Whether frames from a plug reach what an aim asks for while something fails. */

@@ -26,6 +26,7 @@ public final class RuleCatalogue {
           new FastStartWithoutEffect(),
           new GatewayFilterMissing(),
           new GatewayForbidden(),
+          new GatewayNotPaired(),
           new GatewayNotWorking(),
           new GatewayUndeclared(),
           new GatewayUnreachable(),
@@ -67,17 +68,12 @@ public final class RuleCatalogue {
           new VlanNameDiffers(),
           new VlanNotCreated(),
           new VlanUndeclared(),
+          new VlansJoined(),
           new VoiceVlanDiffers());
 
   /** Names that are taken for rules to come, so that a design may already switch them off. */
   private static final List<String> TAKEN =
-      List.of(
-          "gateway-not-paired",
-          "mst-region-differs",
-          "root-unplanned",
-          "vlans-joined",
-          "waiver-expired",
-          "waiver-unused");
+      List.of("mst-region-differs", "root-unplanned", "waiver-expired", "waiver-unused");
 
   private RuleCatalogue() {}
 

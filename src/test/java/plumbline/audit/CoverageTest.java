@@ -154,12 +154,13 @@ class CoverageTest {
                 vlans:
                   office: {id: 250, gateway: required, filter: true, name: OFFICE}
                   stage: {id: 240, gateway: forbidden}
+                  lab: {id: 260}
                 switches: {sw1: {ports: {Gi1/0/9: spare}}}
                 gateways:
-                  sw1: {office: {address: 192.0.2.1, active: true}}
+                  sw1: {office: {address: 192.0.2.1, active: true}, lab: {active: true}}
                   edge-router: {at: [sw1 Gi1/0/47], vlans: [office]}
                 """))
-        .containsExactly("gateways.active 1 VLAN");
+        .containsExactly("gateways.active beside an outside gateway 1 VLAN");
   }
 
   @Test
