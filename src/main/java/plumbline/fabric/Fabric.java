@@ -31,6 +31,7 @@ public final class Fabric {
   private final List<FabricLink> links;
   private final Map<List<BitSet>, VlanGraph> graphs = new HashMap<>();
   private final Map<OptionalInt, Forwarding> trees = new HashMap<>();
+  private final Map<String, MstRegion> regions = new HashMap<>();
 
   private Fabric(Design design, Map<String, SwitchSettings> settings) {
     this.design = design;
@@ -77,6 +78,12 @@ public final class Fabric {
   /** The settings of a switch, if its config was read. */
   public Optional<SwitchSettings> settings(String switchName) {
     return Optional.ofNullable(settings.get(switchName));
+  }
+
+  /** The MST region of a switch whose config was read, whatever its mode. */
+  public MstRegion region(String switchName) {
+    return regions.computeIfAbsent(
+        switchName, name -> MstRegion.of(settings(name).orElseThrow()));
   }
 
   /** The links between switches of the design, in its order. */

@@ -1,0 +1,272 @@
+package plumbline.rules;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Stream;
+import plumbline.design.DesignSwitch;
+import plumbline.design.DesignVlan;
+import plumbline.design.Wanted;
+import plumbline.effective.SpanningTree;
+import plumbline.effective.SwitchSettings;
+import plumbline.fabric.Fabric;
+import plumbline.fabric.Failure;
+import plumbline.fabric.TreeFamily;
+import plumbline.fabric.TreePart;
+import plumbline.fabric.TreeScope;
+import plumbline.setting.Setting;
+import plumbline.vlan.VlanId;
+
+/** Holds the trees that a network settles on against the roots and seconds that a design plans. */
+final class PlannedTrees {
+  private static final Failure NOTHING = new Failure.None();
+
+  /** A tree is large, and those of one VLAN are asked for one after the other. */
+  private static final int MOST_TREES = 32;
+
+  private final Fabric fabric;
+
+  private final Map<List<Object>, List<TreePart>> trees =
+      new LinkedHashMap<>() {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<List<Object>, List<TreePart>> eldest) {
+          return size() > MOST_TREES;
+        }
+      };
+  private final Map<List<Object>, Answer> roots = new HashMap<>();
+
+  PlannedTrees(Fabric fabric) {
+    this.fabric = fabric;
+  }
+
+  /** What becomes of a plan. */
+  sealed interface Answer {}
+
+  /** The planned switch has its place. */
+  record Kept() implements Answer {}
+
+  /** Nothing can be said, and the report says why at another place. */
+  record Untold() implements Answer {}
+
+  /**
+   * The texts leave it open.
+   *
+   * @param why a clause
+   * @param setting the setting of the planned switch that does, if it is one
+   */
+  record Open(String why, Optional<Setting<?>> setting) implements Answer {}
+
+  /**
+   * Another switch comes before the planned one.
+   *
+   * @param by that switch
+   * @param part the part of the tree that both are in
+   * @param scope the tree
+   * @param failed the switch that has to fail first; empty for the root's own place
+   */
+  record Taken(String by, TreePart part, TreeScope scope, Optional<String> failed)
+      implements Answer {
+    /** Whether that switch is the root then. */
+    boolean isSure() {
+      return part.root().equals(Optional.of(by));
+    }
+  }
+
+  /**
+   * No link of the planned root is in the tree.
+   *
+   * @param others the part that has another root
+   * @param scope the tree
+   */
+  record Apart(TreePart others, TreeScope scope) implements Answer {}
+
+  /** The tree that carries a VLAN at a switch that was read; empty where it has none. */
+  Optional<Setting<TreeScope>> scope(String name, VlanId vlan) {
+    SpanningTree tree = fabric.settings(name).map(SwitchSettings::tree).orElseThrow();
+    Optional<TreeFamily> family = TreeFamily.of(tree.mode());
+    if (family.isEmpty()) {
+      return Optional.of(
+          new Setting.Unknown<>(
+              tree.mode().reason().orElse("its spanning-tree mode is open"),
+              tree.mode().evidence()));
+    }
+    return switch (family.get()) {
+      case NONE -> Optional.empty();
+      case MULTIPLE ->
+          Optional.of(
+              tree.region()
+                  .instanceOf(vlan)
+                  .map(instance -> new TreeScope(vlan, OptionalInt.of(instance))));
+      case PER_VLAN, SINGLE -> Optional.of(Setting.known(TreeScope.of(vlan)));
+    };
+  }
+
+  /** Whether a switch that was read is the root where it is planned to be. */
+  Answer root(String name, DesignVlan vlan) {
+    return inTree(name, vlan, scope -> root(name, vlan, scope));
+  }
+
+  /** Whether a switch that was read becomes the root where it is planned to be the second. */
+  Answer second(String name, DesignVlan vlan) {
+    return inTree(name, vlan, scope -> second(name, vlan, scope));
+  }
+
+  private interface Question {
+    Answer in(TreeScope scope);
+  }
+
+  private Answer inTree(String name, DesignVlan vlan, Question question) {
+    Optional<Setting<TreeScope>> scope = scope(name, vlan.id());
+    if (scope.isEmpty()) {
+      return new Untold();
+    }
+    return scope
+        .get()
+        .value()
+        .map(question::in)
+        .orElseGet(() -> new Open(scope.get().reason().orElseThrow(), scope));
+  }
+
+  private Answer root(String name, DesignVlan vlan, TreeScope scope) {
+    Answer known = roots.get(List.of(name, key(scope)));
+    if (known == null) {
+      known = settledRoot(name, vlan, scope);
+      roots.put(List.of(name, key(scope)), known);
+    }
+    return known;
+  }
+
+  private Answer settledRoot(String name, DesignVlan vlan, TreeScope scope) {
+    TreePart part = part(scope, NOTHING, name);
+    if (part.switches().size() == 1) {
+      return alone(vlan, scope);
+    }
+    List<String> ahead = part.ahead(name);
+    if (!ahead.isEmpty()) {
+      return new Taken(ahead.get(0), part, scope, Optional.empty());
+    }
+    return part.root().equals(Optional.of(name)) ? new Kept() : open(part, name, scope, Set.of());
+  }
+
+  /** What is cut into parts, or belongs to another region, is told by other rules. */
+  private Answer alone(DesignVlan vlan, TreeScope scope) {
+    List<TreePart> others =
+        parts(scope, NOTHING).stream().filter(part -> part.switches().size() > 1).toList();
+    if (others.isEmpty()) {
+      return new Kept();
+    }
+    boolean told = vlan.oneDomain() || scope.instance().isPresent();
+    return !told && others.get(0).root().isPresent()
+        ? new Apart(others.get(0), scope)
+        : new Untold();
+  }
+
+  private Answer second(String name, DesignVlan vlan, TreeScope scope) {
+    Optional<DesignSwitch> planned = plannedRoot(scope);
+    TreePart before = part(scope, NOTHING, name);
+    Optional<String> root = planned.map(DesignSwitch::name).or(before::root);
+    if (root.isEmpty() || root.get().equals(name)) {
+      return root.isEmpty() ? open(before, name, scope, Set.of()) : new Untold();
+    }
+    Answer first =
+        planned.isPresent() && fabric.settings(root.get()).isPresent()
+            ? root(root.get(), vlan, scope)
+            : new Kept();
+    Set<String> told =
+        first instanceof Taken taken && !taken.by().equals(name) ? Set.of(taken.by()) : Set.of();
+    TreePart after =
+        part(scope, new Failure.OfSwitch(root.get(), OptionalInt.empty()), name);
+    if (after.switches().size() == 1 && before.switches().size() > 2) {
+      return new Untold();
+    }
+    Optional<String> ahead =
+        after.ahead(name).stream().filter(other -> !told.contains(other)).findFirst();
+    if (ahead.isPresent()) {
+      return new Taken(ahead.get(), after, scope, root);
+    }
+    boolean kept = after.doubt().isEmpty() && told.containsAll(after.unbeaten(name));
+    boolean open = first instanceof Kept;
+    return kept ? new Kept() : open ? open(after, name, scope, told) : new Untold();
+  }
+
+  /** Of a part with switches that were not read the report says so. */
+  private Answer open(TreePart part, String name, TreeScope scope, Set<String> told) {
+    if (!part.isRead()) {
+      return new Untold();
+    }
+    Setting<Integer> own = priority(name, scope).value();
+    if (!own.isDecided()) {
+      return new Open(part.doubt().orElse("its bridge priority is open"), Optional.of(own));
+    }
+    return new Open(
+        part.doubt()
+            .orElseGet(
+                () ->
+                    Words.list(
+                            Stream.concat(Stream.of(name), part.unbeaten(name).stream())
+                                .filter(one -> !told.contains(one))
+                                .toList())
+                        + " have the same priority "
+                        + own.value().orElseThrow()
+                        + ", and the design does not name the bridge addresses that decide"),
+        Optional.empty());
+  }
+
+  /** The switch that is planned as the root of a tree. */
+  Optional<DesignSwitch> plannedRoot(TreeScope scope) {
+    return fabric.design().switches().values().stream()
+        .filter(one -> one.tree().rootOf().stream().anyMatch(vlan -> isIn(one, vlan, scope)))
+        .findFirst();
+  }
+
+  /** Whether a switch is planned as the root or the second of a tree. */
+  boolean isPlanned(String name, TreeScope scope) {
+    DesignSwitch one = fabric.design().switches().get(name);
+    return Stream.concat(one.tree().rootOf().stream(), one.tree().secondFor().stream())
+        .anyMatch(vlan -> isIn(one, vlan, scope));
+  }
+
+  private boolean isIn(DesignSwitch planned, Wanted<DesignVlan> vlan, TreeScope scope) {
+    VlanId id = vlan.value().id();
+    boolean read = fabric.settings(planned.name()).isPresent();
+    return scope.instance().isPresent() && read
+        ? scope(planned.name(), id)
+            .flatMap(Setting::value)
+            .filter(other -> other.instance().equals(scope.instance()))
+            .isPresent()
+        : id.equals(scope.vlan());
+  }
+
+  /** The bridge priority of a switch in a tree. */
+  SpanningTree.Priority priority(String name, TreeScope scope) {
+    return scope.priority(fabric.settings(name).orElseThrow().tree());
+  }
+
+  private TreePart part(TreeScope scope, Failure failure, String name) {
+    return parts(scope, failure).stream()
+        .filter(part -> part.switches().contains(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private List<TreePart> parts(TreeScope scope, Failure failure) {
+    List<Object> key = List.of(key(scope), failure);
+    List<TreePart> known = trees.get(key);
+    if (known == null) {
+      known = fabric.tree(scope, failure);
+      trees.put(key, known);
+    }
+    return known;
+  }
+
+  /** Of one instance there is one tree, whatever VLAN is asked about. */
+  private static Object key(TreeScope scope) {
+    return scope.instance().isPresent() ? scope.instance() : scope.vlan();
+  }
+}
