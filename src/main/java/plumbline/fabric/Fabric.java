@@ -82,8 +82,7 @@ public final class Fabric {
 
   /** The MST region of a switch whose config was read, whatever its mode. */
   public MstRegion region(String switchName) {
-    return regions.computeIfAbsent(
-        switchName, name -> MstRegion.of(settings(name).orElseThrow()));
+    return regions.computeIfAbsent(switchName, name -> MstRegion.of(settings(name).orElseThrow()));
   }
 
   /** The links between switches of the design, in its order. */
@@ -108,6 +107,16 @@ public final class Fabric {
   /** The parts of a spanning tree while something fails, in design order. */
   public List<TreePart> tree(TreeScope scope, Failure failure) {
     return TreeSurvey.of(this, scope, failure);
+  }
+
+  /** The switches that MST runs on and that it joins for certain, two or more, in design order. */
+  public List<List<String>> joinedByMst() {
+    return MstParts.of(this);
+  }
+
+  /** The switches that a switch exchanges MST with for certain, in the order of the links. */
+  public List<String> mstNeighbours(String switchName) {
+    return MstParts.neighbours(this, switchName);
   }
 
   /**

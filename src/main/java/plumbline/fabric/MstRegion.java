@@ -44,9 +44,7 @@ public record MstRegion(
 
   /** Whether two switches are of one region. */
   public Truth isOneWith(MstRegion other) {
-    return hasNameOf(other)
-        .and(isSame(revision, other.revision))
-        .and(isSame(digest, other.digest));
+    return hasNameOf(other).and(isSame(revision, other.revision)).and(isSame(digest, other.digest));
   }
 
   /** Whether the names are the same. */
@@ -67,8 +65,7 @@ public record MstRegion(
     boolean named = name.isDecided() && !(name.value().isEmpty() && ownName);
     return named && revision.value().isPresent() && digest.value().isPresent()
         ? Optional.of(
-            new Identity(
-                name.value().orElse(""), revision.value().get(), digest.value().get()))
+            new Identity(name.value().orElse(""), revision.value().get(), digest.value().get()))
         : Optional.empty();
   }
 

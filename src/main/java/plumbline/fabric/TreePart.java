@@ -64,17 +64,13 @@ public final class TreePart {
   }
 
   /**
-   * The same, unless a root guard keeps the root out: a port that has one blocks when it hears a
-   * better root than its own (IEEE 802.1Q, restrictedRole).
+   * The same, unless a root guard keeps the root out.
    *
-   * @param guards the ports that have one, or may have one
+   * @param guards the root guards that might act
    */
-  TreePart guarded(List<LinkGuard> guards) {
-    List<LinkGuard> doubtful =
-        guards.stream()
-            .filter(guard -> !root().equals(Optional.of(guard.port().switchName())))
-            .filter(guard -> roleAt(guard) != PortRole.DESIGNATED)
-            .toList();
+  TreePart guarded(List<RootGuards.Guard> guards) {
+    List<RootGuards.Guard> doubtful =
+        guards.stream().filter(guard -> roleAt(guard) != PortRole.DESIGNATED).toList();
     if (doubtful.isEmpty()) {
       return this;
     }
@@ -90,24 +86,14 @@ public final class TreePart {
                 + " may keep the root out"),
         doubtful.stream()
             .filter(guard -> guard.isOn() && roleAt(guard) != PortRole.UNDECIDED)
-            .map(LinkGuard::port)
+            .map(RootGuards.Guard::port)
             .toList(),
         false);
   }
 
-  private PortRole roleAt(LinkGuard guard) {
+  private PortRole roleAt(RootGuards.Guard guard) {
     return roles(guard.link()).get(guard.end());
   }
-
-  /**
-   * A port of a link with root guard.
-   *
-   * @param link index of the link
-   * @param end 0 for its first end, 1 for the other
-   * @param port the port
-   * @param isOn whether it has it for certain
-   */
-  record LinkGuard(int link, int end, DesignPort port, boolean isOn) {}
 
   /** The bridges that no other beats for certain. */
   private static List<String> lowest(List<TreeBridge> bridges) {

@@ -168,9 +168,7 @@ final class TreeSurvey {
     List.copyOf(partOf.keySet())
         .forEach(
             name ->
-                switches
-                    .computeIfAbsent(find(partOf, name), any -> new ArrayList<>())
-                    .add(name));
+                switches.computeIfAbsent(find(partOf, name), any -> new ArrayList<>()).add(name));
     Map<String, Map<Integer, FabricLink>> links = new LinkedHashMap<>();
     joining.forEach(
         (index, link) ->
@@ -203,22 +201,12 @@ final class TreeSurvey {
                     links.entrySet().stream()
                         .map(link -> TreeLink.of(link.getKey(), link.getValue(), scope))
                         .toList());
-    List<TreePart.LinkGuard> guards = new ArrayList<>();
-    links.forEach(
-        (index, link) -> {
-          for (int end = 0; end < link.ends().size(); end++) {
-            guard(index, end, link.ends().get(end)).ifPresent(guards::add);
-          }
-        });
-    return guards.isEmpty() ? settled : settled.guarded(guards);
-  }
-
-  private static Optional<TreePart.LinkGuard> guard(int link, int index, LinkEnd end) {
-    Optional<Setting<Effect>> guard = end.settings().map(port -> port.get(Keys.ROOT_GUARD));
-    return guard
-        .filter(setting -> !setting.isDecided() || setting.is(Effect.ON))
-        .map(
-            setting -> new TreePart.LinkGuard(link, index, end.port(), setting.is(Effect.ON)));
+    return settled
+        .root()
+        .map(root -> RootGuards.of(links, root))
+        .filter(guards -> !guards.isEmpty())
+        .map(settled::guarded)
+        .orElse(settled);
   }
 
   /**

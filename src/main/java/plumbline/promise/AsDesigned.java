@@ -1,8 +1,8 @@
 package plumbline.promise;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -16,6 +16,7 @@ import plumbline.design.Design;
 import plumbline.design.DesignGateway;
 import plumbline.design.DesignPort;
 import plumbline.design.DesignSwitch;
+import plumbline.design.DesignVlan;
 import plumbline.design.Link;
 import plumbline.design.Wanted;
 import plumbline.effective.Dialect;
@@ -41,6 +42,7 @@ import plumbline.vlan.VlanSet;
 public final class AsDesigned {
   private final Design design;
   private final Predicate<String> repaired;
+  private final Set<DesignPort> facingRoots;
 
   /**
    * Repairs switches of a design.
@@ -50,6 +52,26 @@ public final class AsDesigned {
   public AsDesigned(Design design, Predicate<String> repaired) {
     this.design = design;
     this.repaired = repaired;
+    this.facingRoots = facingRoots(design);
+  }
+
+  /** The ends of links at whose far end is a switch that is planned as a root. */
+  private static Set<DesignPort> facingRoots(Design design) {
+    Set<DesignPort> found = new HashSet<>();
+    for (Link link : design.links()) {
+      DesignPort second = link.second().orElse(link.first());
+      if (isRoot(design, second)) {
+        found.add(link.first());
+      }
+      if (isRoot(design, link.first())) {
+        found.add(second);
+      }
+    }
+    return found;
+  }
+
+  private static boolean isRoot(Design design, DesignPort end) {
+    return !design.switches().get(end.switchName()).tree().rootOf().isEmpty();
   }
 
   /** The settings of a switch, repaired. */
@@ -162,7 +184,7 @@ public final class AsDesigned {
             .port(port.port())
             .or(() -> found.membersOf(port.port()).stream().findFirst())
             .orElseGet(() -> RepairedPort.blank(port.port(), found.fullName(port.port())));
-    return new RepairedPort(port, base, vlans, repaired).settings(bundleOf(port));
+    return new RepairedPort(port, base, vlans, repaired, facingRoots.contains(port)).settings(bundleOf(port));
   }
 
   /** The number of the bundle that a cable of a link belongs to by design. */
@@ -244,7 +266,11 @@ public final class AsDesigned {
         found.vlanPriorities(),
         found.instancePriorities(),
         found.priority(),
-        wanted.mst().filter(any -> mode).map(AsDesigned::region).orElse(found.region()));
+        wanted
+            .mst()
+            .filter(any -> mode)
+            .map(wish -> region(wish.value(), found.region()))
+            .orElse(found.region()));
   }
 
   private static TreeMode.Mode mode(Wanted<String> wish) {
@@ -254,20 +280,27 @@ public final class AsDesigned {
         .orElseThrow();
   }
 
-  private static SpanningTree.Region region(Wanted<DesignSwitch.Mst> wish) {
+  /** Every VLAN of the design in its instance; where others stand is not the design's matter. */
+  private SpanningTree.Region region(DesignSwitch.Mst wish, SpanningTree.Region found) {
+    VlanSet declared =
+        VlanSet.of(
+            design.vlans().values().stream().map(DesignVlan::id).<VlanId>map(id -> id).toList());
     SortedMap<Integer, VlanSet> instances = new TreeMap<>();
-    for (Map.Entry<Integer, List<plumbline.design.DesignVlan>> one :
-        wish.value().instances().entrySet()) {
-      if (one.getKey() != 0) {
-        instances.put(
-            one.getKey(), VlanSet.of(one.getValue().stream().map(vlan -> vlan.id()).toList()));
-      }
-    }
+    found.instances().forEach((instance, vlans) -> instances.put(instance, vlans.minus(declared)));
+    wish.instances()
+        .forEach(
+            (instance, vlans) ->
+                instances.merge(
+                    instance,
+                    VlanSet.of(vlans.stream().map(DesignVlan::id).toList()),
+                    VlanSet::plus));
+    instances.remove(0);
+    instances.values().removeIf(VlanSet::isEmpty);
     return new SpanningTree.Region(
-        Setting.known(wish.value().name()),
-        Setting.known(wish.value().revision()),
+        Setting.known(wish.name()),
+        Setting.known(wish.revision()),
         instances,
-        Optional.empty(),
-        List.of());
+        found.doubt(),
+        found.lines());
   }
 }

@@ -130,7 +130,7 @@ final class PlannedTrees {
         .get()
         .value()
         .map(question::in)
-        .orElseGet(() -> new Open(scope.get().reason().orElseThrow(), scope));
+        .orElseGet(() -> new Open(scope.get().reason().orElseThrow(), scope.map(one -> one)));
   }
 
   private Answer root(String name, DesignVlan vlan, TreeScope scope) {
@@ -180,8 +180,7 @@ final class PlannedTrees {
             : new Kept();
     Set<String> told =
         first instanceof Taken taken && !taken.by().equals(name) ? Set.of(taken.by()) : Set.of();
-    TreePart after =
-        part(scope, new Failure.OfSwitch(root.get(), OptionalInt.empty()), name);
+    TreePart after = part(scope, new Failure.OfSwitch(root.get(), OptionalInt.empty()), name);
     if (after.switches().size() == 1 && before.switches().size() > 2) {
       return new Untold();
     }

@@ -89,18 +89,11 @@ final class RootUnplanned implements FabricRule {
     }
 
     private static Optional<Position> wish(List<Wanted<DesignVlan>> wishes, DesignVlan vlan) {
-      return wishes.stream()
-          .filter(wish -> wish.value().equals(vlan))
-          .map(Wanted::at)
-          .findFirst();
+      return wishes.stream().filter(wish -> wish.value().equals(vlan)).map(Wanted::at).findFirst();
     }
 
     private void take(
-        SwitchCase device,
-        DesignVlan vlan,
-        Position at,
-        boolean root,
-        PlannedTrees.Answer answer) {
+        SwitchCase device, DesignVlan vlan, Position at, boolean root, PlannedTrees.Answer answer) {
       Subject subject = subject(device.designed().name(), "planned", root, Optional.empty());
       if (answer instanceof PlannedTrees.Kept) {
         kept.add(subject);
@@ -126,8 +119,7 @@ final class RootUnplanned implements FabricRule {
               .filter(scope -> scope.instance().isPresent())
               .map(scope -> " of instance " + scope.instance().getAsInt())
               .orElse("");
-      return new Subject(
-          whole.place(), whole.port(), kind + (root ? " root" : " second") + of);
+      return new Subject(whole.place(), whole.port(), kind + (root ? " root" : " second") + of);
     }
 
     /**

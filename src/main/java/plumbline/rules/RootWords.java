@@ -120,8 +120,7 @@ final class RootWords {
       }
     }
     return lines.entrySet().stream()
-        .flatMap(
-            one -> proofs(network.at(one.getKey()).orElseThrow(), one.getValue()).stream())
+        .flatMap(one -> proofs(network.at(one.getKey()).orElseThrow(), one.getValue()).stream())
         .distinct()
         .toList();
   }
@@ -177,7 +176,8 @@ final class RootWords {
     return moves
         .sentence()
         .map(words -> (several ? "In " + first.vlan() + ", for one, " : "") + words)
-        .map(words -> words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1));
+        .map(
+            words -> words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1));
   }
 
   private static Object tree(TreeScope scope) {

@@ -38,6 +38,7 @@ public final class RuleCatalogue {
           new LinkSpeedDuplexDiffers(),
           new LinkVlansDiffer(),
           new ModeDiffers(),
+          new MstRegionDiffers(),
           new MtuDiffers(),
           new NativeVlanDiffers(),
           new NativeVlanInUse(),
@@ -51,6 +52,7 @@ public final class RuleCatalogue {
           new PortShut(),
           new PortUndeclared(),
           new QosDiffers(),
+          new RootUnplanned(),
           new ServiceSinglePoint(),
           new SpanningTreeModeDiffers(),
           new SpanningTreeOff(),
@@ -71,13 +73,7 @@ public final class RuleCatalogue {
 
   /** Names that are taken for rules to come, so that a design may already switch them off. */
   private static final List<String> TAKEN =
-      List.of(
-          "gateway-not-paired",
-          "mst-region-differs",
-          "root-unplanned",
-          "vlans-joined",
-          "waiver-expired",
-          "waiver-unused");
+      List.of("gateway-not-paired", "vlans-joined", "waiver-expired", "waiver-unused");
 
   private RuleCatalogue() {}
 
