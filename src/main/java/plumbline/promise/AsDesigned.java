@@ -16,9 +16,7 @@ import plumbline.design.Design;
 import plumbline.design.DesignGateway;
 import plumbline.design.DesignPort;
 import plumbline.design.DesignSwitch;
-import plumbline.design.DesignVlan;
 import plumbline.design.Link;
-import plumbline.design.Wanted;
 import plumbline.effective.Dialect;
 import plumbline.effective.Gateway;
 import plumbline.effective.PortSettings;
@@ -29,7 +27,6 @@ import plumbline.port.PortKind;
 import plumbline.port.PortName;
 import plumbline.setting.Evidence;
 import plumbline.setting.Setting;
-import plumbline.statement.SwitchCommand.TreeMode;
 import plumbline.statement.SwitchText;
 import plumbline.vlan.VlanId;
 import plumbline.vlan.VlanSet;
@@ -59,12 +56,13 @@ public final class AsDesigned {
   private static Set<DesignPort> facingRoots(Design design) {
     Set<DesignPort> found = new HashSet<>();
     for (Link link : design.links()) {
-      DesignPort second = link.second().orElse(link.first());
-      if (isRoot(design, second)) {
-        found.add(link.first());
-      }
-      if (isRoot(design, link.first())) {
-        found.add(second);
+      for (DesignPort far : link.second().stream().toList()) {
+        if (isRoot(design, far)) {
+          found.add(link.first());
+        }
+        if (isRoot(design, link.first())) {
+          found.add(far);
+        }
       }
     }
     return found;
@@ -96,7 +94,7 @@ public final class AsDesigned {
         ports,
         new TreeMap<>(),
         gateways(designed, found),
-        tree(designed.tree(), found.tree()),
+        new RepairedTree(design, repaired).of(designed.tree(), found.tree()),
         found.routing(),
         List.of(),
         found.unknownElsewhere(),
@@ -246,61 +244,5 @@ public final class AsDesigned {
                     .flatMap(gateway -> gateway.vlans().stream())
                     .map(served -> served.vlan().id())
                     .toList())));
-  }
-
-  private SpanningTree tree(DesignSwitch.Tree wanted, SpanningTree found) {
-    boolean mode = repaired.test("spanning-tree-mode-differs");
-    Optional<TreeMode.Mode> wished = wanted.mode().filter(any -> mode).map(AsDesigned::mode);
-    boolean on = repaired.test("spanning-tree-off");
-    return new SpanningTree(
-        wished
-            .<Setting<TreeMode.Mode>>map(Setting::known)
-            .filter(wish -> !found.mode().equals(wish))
-            .orElse(found.mode()),
-        wanted
-            .pathCost()
-            .filter(any -> mode)
-            .map(wish -> Setting.known(wish.value().equals("long")))
-            .orElse(found.longCosts()),
-        on ? Setting.known(VlanSet.NONE) : found.off(),
-        found.vlanPriorities(),
-        found.instancePriorities(),
-        found.priority(),
-        wanted
-            .mst()
-            .filter(any -> mode)
-            .map(wish -> region(wish.value(), found.region()))
-            .orElse(found.region()));
-  }
-
-  private static TreeMode.Mode mode(Wanted<String> wish) {
-    return java.util.Arrays.stream(TreeMode.Mode.values())
-        .filter(one -> one.toString().equals(wish.value()))
-        .findFirst()
-        .orElseThrow();
-  }
-
-  /** Every VLAN of the design in its instance; where others stand is not the design's matter. */
-  private SpanningTree.Region region(DesignSwitch.Mst wish, SpanningTree.Region found) {
-    VlanSet declared =
-        VlanSet.of(
-            design.vlans().values().stream().map(DesignVlan::id).<VlanId>map(id -> id).toList());
-    SortedMap<Integer, VlanSet> instances = new TreeMap<>();
-    found.instances().forEach((instance, vlans) -> instances.put(instance, vlans.minus(declared)));
-    wish.instances()
-        .forEach(
-            (instance, vlans) ->
-                instances.merge(
-                    instance,
-                    VlanSet.of(vlans.stream().map(DesignVlan::id).toList()),
-                    VlanSet::plus));
-    instances.remove(0);
-    instances.values().removeIf(VlanSet::isEmpty);
-    return new SpanningTree.Region(
-        Setting.known(wish.name()),
-        Setting.known(wish.revision()),
-        instances,
-        found.doubt(),
-        found.lines());
   }
 }

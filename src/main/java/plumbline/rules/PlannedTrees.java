@@ -1,6 +1,7 @@
 package plumbline.rules;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,8 +42,27 @@ final class PlannedTrees {
       };
   private final Map<List<Object>, Answer> roots = new HashMap<>();
 
-  PlannedTrees(Fabric fabric) {
+  /** Switches in a mode of another kind: their lines about priorities are without effect now. */
+  private final Set<String> moved = new HashSet<>();
+
+  /**
+   * Trees of one network.
+   *
+   * @param found the network as found
+   * @param fabric the same with the findings of narrower rules repaired
+   */
+  PlannedTrees(Fabric found, Fabric fabric) {
     this.fabric = fabric;
+    for (String name : fabric.design().switches().keySet()) {
+      Optional<TreeFamily> before = family(found, name);
+      if (before.isPresent() && !before.equals(family(fabric, name))) {
+        moved.add(name);
+      }
+    }
+  }
+
+  private static Optional<TreeFamily> family(Fabric network, String name) {
+    return network.settings(name).flatMap(device -> TreeFamily.of(device.tree().mode()));
   }
 
   /** What becomes of a plan. */
@@ -147,11 +167,24 @@ final class PlannedTrees {
     if (part.switches().size() == 1) {
       return alone(vlan, scope);
     }
-    List<String> ahead = part.ahead(name);
+    List<String> ahead = ahead(part, name);
     if (!ahead.isEmpty()) {
       return new Taken(ahead.get(0), part, scope, Optional.empty());
     }
+    if (isMoved(part)) {
+      return new Untold();
+    }
     return part.root().equals(Optional.of(name)) ? new Kept() : open(part, name, scope, Set.of());
+  }
+
+  private List<String> ahead(TreePart part, String name) {
+    return moved.contains(name)
+        ? List.of()
+        : part.ahead(name).stream().filter(other -> !moved.contains(other)).toList();
+  }
+
+  private boolean isMoved(TreePart part) {
+    return part.switches().stream().anyMatch(moved::contains);
   }
 
   /** What is cut into parts, or belongs to another region, is told by other rules. */
@@ -185,9 +218,12 @@ final class PlannedTrees {
       return new Untold();
     }
     Optional<String> ahead =
-        after.ahead(name).stream().filter(other -> !told.contains(other)).findFirst();
+        ahead(after, name).stream().filter(other -> !told.contains(other)).findFirst();
     if (ahead.isPresent()) {
       return new Taken(ahead.get(), after, scope, root);
+    }
+    if (isMoved(after)) {
+      return new Untold();
     }
     boolean kept = after.doubt().isEmpty() && told.containsAll(after.unbeaten(name));
     boolean open = first instanceof Kept;

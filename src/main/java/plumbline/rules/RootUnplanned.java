@@ -75,7 +75,7 @@ final class RootUnplanned implements FabricRule {
 
     Plans(FabricCase network) {
       this.network = network;
-      this.trees = new PlannedTrees(network.sides().repaired());
+      this.trees = new PlannedTrees(network.sides().found(), network.sides().repaired());
     }
 
     void ask(SwitchCase device, DesignVlan vlan) {
