@@ -77,8 +77,7 @@ final class RootGuards {
         bundle.stream()
             .flatMap(one -> one.ends().stream())
             .anyMatch(
-                end ->
-                    !end.port().equals(far.port()) && end.port().switchName().equals(root));
+                end -> !end.port().equals(far.port()) && end.port().switchName().equals(root));
     return !near && reachesRoot(far.port().switchName(), bundle);
   }
 

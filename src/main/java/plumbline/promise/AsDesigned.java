@@ -182,7 +182,8 @@ public final class AsDesigned {
             .port(port.port())
             .or(() -> found.membersOf(port.port()).stream().findFirst())
             .orElseGet(() -> RepairedPort.blank(port.port(), found.fullName(port.port())));
-    return new RepairedPort(port, base, vlans, repaired, facingRoots.contains(port)).settings(bundleOf(port));
+    return new RepairedPort(port, base, vlans, repaired, facingRoots.contains(port))
+        .settings(bundleOf(port));
   }
 
   /** The number of the bundle that a cable of a link belongs to by design. */

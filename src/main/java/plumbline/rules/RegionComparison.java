@@ -34,11 +34,7 @@ final class RegionComparison {
   private final List<String> alike;
 
   RegionComparison(
-      FabricCase network,
-      Fabric fabric,
-      List<String> part,
-      SwitchCase device,
-      List<String> alike) {
+      FabricCase network, Fabric fabric, List<String> part, SwitchCase device, List<String> alike) {
     this.network = network;
     this.fabric = fabric;
     this.part = part;
@@ -159,8 +155,7 @@ final class RegionComparison {
   private List<String> instances(Map<VlanId, List<Integer>> moved, int side) {
     Map<Integer, List<VlanId>> vlans = new TreeMap<>();
     moved.forEach(
-        (vlan, both) ->
-            vlans.computeIfAbsent(both.get(side), any -> new ArrayList<>()).add(vlan));
+        (vlan, both) -> vlans.computeIfAbsent(both.get(side), any -> new ArrayList<>()).add(vlan));
     return vlans.entrySet().stream()
         .map(
             one ->

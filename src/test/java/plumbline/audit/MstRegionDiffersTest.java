@@ -90,8 +90,7 @@ class MstRegionDiffersTest {
     }
     region("a", "name old| revision 1| instance 1 vlan 10");
     region("b", "name old| revision 1| instance 1 vlan 10");
-    assertThat(said(LINE))
-        .containsExactly("weakens c: region shops", "weakens d: region shops");
+    assertThat(said(LINE)).containsExactly("weakens c: region shops", "weakens d: region shops");
     assertThat(findings(LINE).get(1).consequence())
         .startsWith("d is in a region apart: between it and the others all VLANs follow one");
   }

@@ -149,8 +149,7 @@ class RootUnplannedTest {
     device("c", rapid("vlan 30 priority 0"));
     assertThat(findings(TRIANGLE))
         .extracting(Finding::id)
-        .containsExactly(
-            "root-unplanned/a//planned root", "root-unplanned/c//unplanned root");
+        .containsExactly("root-unplanned/a//planned root", "root-unplanned/c//unplanned root");
   }
 
   @Test
@@ -189,16 +188,10 @@ class RootUnplannedTest {
             .replace("a: {spanning-tree: {", "a: {spanning-tree: {bridge-address: ADDR-A, ")
             .replace("b: {spanning-tree: {", "b: {spanning-tree: {bridge-address: ADDR-B, ");
     assertThat(
-            said(
-                addresses
-                    .replace("ADDR-A", "0000.5e00.5301")
-                    .replace("ADDR-B", "0000.5e00.5302")))
+            said(addresses.replace("ADDR-A", "0000.5e00.5301").replace("ADDR-B", "0000.5e00.5302")))
         .isEmpty();
     assertThat(
-            said(
-                addresses
-                    .replace("ADDR-A", "0000.5e00.5302")
-                    .replace("ADDR-B", "0000.5e00.5301")))
+            said(addresses.replace("ADDR-A", "0000.5e00.5302").replace("ADDR-B", "0000.5e00.5301")))
         .containsExactly(
             "weakens a, planned root: 10 b is the root of x (10): both have priority 4096, and its"
                 + " bridge address is lower");
@@ -289,7 +282,8 @@ class RootUnplannedTest {
         "c",
         (any, text) ->
             text.replace(
-                " switchport nonegotiate\n", " switchport nonegotiate\n spanning-tree guard root\n"));
+                " switchport nonegotiate\n",
+                " switchport nonegotiate\n spanning-tree guard root\n"));
     assertThat(outcome(TRIANGLE).findings())
         .extracting(Finding::rule)
         .containsOnly("guard-on-switch-link");
@@ -335,7 +329,9 @@ class RootUnplannedTest {
       } else {
         assertThat(said.get(0))
             .contains(
-                "s" + plan[0] + ", planned root: 10 s1 is the root of x (10): both have priority"
+                "s"
+                    + plan[0]
+                    + ", planned root: 10 s1 is the root of x (10): both have priority"
                     + " 32768, and its bridge address is lower");
         assertThat(said).hasSize(1);
       }

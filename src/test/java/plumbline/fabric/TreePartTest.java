@@ -171,7 +171,8 @@ class TreePartTest {
         multi-chassis: [{switches: [a, b], peer-link: Gi1/0/1}]
         """;
     String member = " channel-group 1 mode active\n";
-    String bundle = "interface Port-channel1\n switchport mode trunk\n spanning-tree guard root\n!\n";
+    String bundle =
+        "interface Port-channel1\n switchport mode trunk\n spanning-tree guard root\n!\n";
     device("a", rapid(4096), "", member);
     device("b", rapid(8192), "", member);
     device("c", rapid(32768), member, member);
@@ -197,7 +198,9 @@ class TreePartTest {
     device("b", mst(1, ""));
     device("c", mst(2, "spanning-tree mst 0-1 priority 4096|"));
     List<TreePart> instance = parts(new TreeScope(SHOP, OptionalInt.of(1)));
-    assertThat(instance).extracting(TreePart::switches).containsExactly(List.of("a", "b"), List.of("c"));
+    assertThat(instance)
+        .extracting(TreePart::switches)
+        .containsExactly(List.of("a", "b"), List.of("c"));
     assertThat(instance.get(0).root()).contains("a");
     assertThat(instance.get(0).roles(0)).containsExactly(PortRole.DESIGNATED, PortRole.ROOT);
     TreePart common = part(new TreeScope(SHOP, OptionalInt.of(0)));
