@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,6 +31,7 @@ public final class Fabric {
   private final Map<List<BitSet>, VlanGraph> graphs = new HashMap<>();
   private final Map<OptionalInt, Forwarding> trees = new HashMap<>();
   private final Map<String, MstRegion> regions = new HashMap<>();
+  private final List<LinkFacts> facts;
 
   private Fabric(Design design, Map<String, SwitchSettings> settings) {
     this.design = design;
@@ -50,6 +50,7 @@ public final class Fabric {
                         settings(link.second().get().switchName()),
                         shared)));
     this.links = List.copyOf(joined);
+    this.facts = links.stream().map(LinkFacts::of).toList();
   }
 
   /** The ports that two links end on: bundles that end on both switches of a pair. */
@@ -90,6 +91,11 @@ public final class Fabric {
     return links;
   }
 
+  /** What trees ask of each link again and again. */
+  LinkFacts facts(int link) {
+    return facts.get(link);
+  }
+
   /** Where frames of a VLAN go between switches. */
   public VlanGraph graph(VlanId vlan) {
     BitSet certain = new BitSet();
@@ -109,22 +115,12 @@ public final class Fabric {
     return TreeSurvey.of(this, scope, failure);
   }
 
-  /** The switches that MST runs on and that it joins for certain, two or more, in design order. */
-  public List<List<String>> joinedByMst() {
-    return MstParts.of(this);
-  }
-
-  /** The switches that a switch exchanges MST with for certain, in the order of the links. */
-  public List<String> mstNeighbours(String switchName) {
-    return MstParts.neighbours(this, switchName);
-  }
-
   /**
    * Where frames of a VLAN go between switches, spanning tree taken into account where it does not
    * go by what links carry.
    */
   public Carriage carriage(VlanId vlan) {
-    return shapingTree(vlan)
+    return ShapingTree.of(this, vlan)
         .<Carriage>map(
             scope ->
                 new TreeGraph(
@@ -133,32 +129,6 @@ public final class Fabric {
                     vlan,
                     trees.computeIfAbsent(scope.instance(), any -> new Forwarding(this, scope))))
         .orElseGet(() -> graph(vlan));
-  }
-
-  /** The tree that decides where frames of a VLAN go, where some link of it lacks the VLAN. */
-  private Optional<TreeScope> shapingTree(VlanId vlan) {
-    Set<OptionalInt> instances = new LinkedHashSet<>();
-    for (FabricLink link : links) {
-      boolean lacks = link.isOpen() != Truth.NO && !link.crosses().certain().contains(vlan);
-      if (lacks && link.ends().stream().allMatch(Fabric::hasFewTrees)) {
-        instances.add(instance(link.first().device().orElseThrow(), vlan));
-      }
-    }
-    return instances.stream().findFirst().map(instance -> new TreeScope(vlan, instance));
-  }
-
-  private static boolean hasFewTrees(LinkEnd end) {
-    return end.device()
-        .flatMap(device -> TreeFamily.of(device.tree().mode()))
-        .filter(family -> family == TreeFamily.MULTIPLE || family == TreeFamily.SINGLE)
-        .isPresent();
-  }
-
-  private static OptionalInt instance(SwitchSettings device, VlanId vlan) {
-    boolean multiple =
-        TreeFamily.of(device.tree().mode()).filter(TreeFamily.MULTIPLE::equals).isPresent();
-    Optional<Integer> instance = device.tree().region().instanceOf(vlan).value();
-    return multiple && instance.isPresent() ? OptionalInt.of(instance.get()) : OptionalInt.empty();
   }
 
   /** Whether a box is the one that fails. */
@@ -234,7 +204,7 @@ public final class Fabric {
 
   /** Whether spanning tree runs over a link while something fails. */
   public Truth isOpen(int link, Failure failure) {
-    return links.get(link).isOpen().and(stands(link, failure));
+    return facts.get(link).open().and(stands(link, failure));
   }
 
   /** Whether a link that is up stays up while something fails. */

@@ -11,11 +11,8 @@ import plumbline.design.Wanted;
 import plumbline.effective.SpanningTree;
 import plumbline.effective.SpanningTree.Priority.Asked;
 import plumbline.effective.SwitchSettings;
-import plumbline.setting.Effect;
-import plumbline.setting.Keys;
 import plumbline.setting.Setting;
 import plumbline.setting.Truth;
-import plumbline.vlan.VlanId;
 
 /**
  * Finds the parts of a spanning tree and settles each of them, or says why it cannot be told: a
@@ -56,7 +53,7 @@ final class TreeSurvey {
     }
     for (int index = 0; index < fabric.links().size(); index++) {
       FabricLink link = fabric.links().get(index);
-      Truth runs = runsOver(link).and(fabric.stands(index, failure));
+      Truth runs = runsOver(index, link).and(fabric.stands(index, failure));
       if (runs != Truth.NO) {
         joining.put(index, link);
         join(partOf, link);
@@ -103,28 +100,16 @@ final class TreeSurvey {
     return setting.reason().map(reason -> ": " + reason).orElse("");
   }
 
-  private Optional<TreeFamily> family(LinkEnd end) {
-    return end.device().flatMap(device -> TreeFamily.of(device.tree().mode()));
-  }
-
   /** Whether the tree runs over a link; the edge between two families is open. */
-  private Truth runsOver(FabricLink link) {
-    Optional<TreeFamily> one = family(link.first());
-    Optional<TreeFamily> other = family(link.second());
-    VlanId vlan = scope.vlan();
-    boolean perVlan = one.equals(Optional.of(TreeFamily.PER_VLAN)) && one.equals(other);
+  private Truth runsOver(int index, FabricLink link) {
+    LinkFacts facts = fabric.facts(index);
     Truth runs =
-        perVlan
-            ? crosses(link, vlan)
-            : one.isPresent() && one.equals(other)
-                ? link.isOpen().and(isInside(link))
-                : link.isOpen().and(Truth.UNKNOWN);
-    boolean filtered =
-        link.ends().stream()
-            .flatMap(end -> end.settings().stream())
-            .map(port -> port.get(Keys.BPDU_FILTER))
-            .anyMatch(setting -> !setting.isDecided() || setting.is(Effect.ON));
-    return filtered ? runs.and(Truth.UNKNOWN) : runs;
+        facts.isWithin(TreeFamily.PER_VLAN)
+            ? facts.carries(scope.vlan())
+            : facts.isWithinOne()
+                ? facts.open().and(isInside(link))
+                : facts.open().and(Truth.UNKNOWN);
+    return facts.filtered() ? runs.and(Truth.UNKNOWN) : runs;
   }
 
   /**
@@ -139,13 +124,6 @@ final class TreeSurvey {
     return fabric
         .region(link.first().port().switchName())
         .isOneWith(fabric.region(link.second().port().switchName()));
-  }
-
-  private static Truth crosses(FabricLink link, VlanId vlan) {
-    if (link.crosses().certain().contains(vlan)) {
-      return Truth.YES;
-    }
-    return link.crosses().possible().contains(vlan) ? Truth.UNKNOWN : Truth.NO;
   }
 
   private static void join(Map<String, String> parts, FabricLink link) {
@@ -193,7 +171,7 @@ final class TreeSurvey {
 
   private TreePart part(List<TreeBridge> bridges, Map<Integer, FabricLink> links) {
     TreePart settled =
-        links.values().stream().anyMatch(this::hidesRoles)
+        links.entrySet().stream().anyMatch(link -> hidesRoles(link.getKey(), link.getValue()))
             ? TreePart.withoutRoles(bridges)
             : TreePart.settle(
                 bridges,
@@ -201,8 +179,10 @@ final class TreeSurvey {
                     links.entrySet().stream()
                         .map(link -> TreeLink.of(link.getKey(), link.getValue(), scope))
                         .toList());
+    boolean guarded = links.keySet().stream().anyMatch(link -> fabric.facts(link).guarded());
     return settled
         .root()
+        .filter(any -> guarded)
         .map(root -> RootGuards.of(links, root))
         .filter(guards -> !guards.isEmpty())
         .map(settled::guarded)
@@ -213,10 +193,9 @@ final class TreeSurvey {
    * Whether a link leaves the roles open: a multi-chassis pair speaks for one bridge on a bundle
    * that ends on both its switches, and a region speaks for one bridge towards another one.
    */
-  private boolean hidesRoles(FabricLink link) {
-    boolean multiple = family(link.first()).equals(Optional.of(TreeFamily.MULTIPLE));
-    return link.ends().stream().anyMatch(LinkEnd::shared)
-        || (multiple && isOneRegion(link) != Truth.YES);
+  private boolean hidesRoles(int index, FabricLink link) {
+    return fabric.facts(index).shared()
+        || (fabric.facts(index).isWithin(TreeFamily.MULTIPLE) && isOneRegion(link) != Truth.YES);
   }
 
   /** Whoever asked for the root's place may have got a lower priority if another was low then. */

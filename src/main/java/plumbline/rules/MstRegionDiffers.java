@@ -9,6 +9,7 @@ import java.util.Optional;
 import plumbline.design.DesignSwitch;
 import plumbline.design.Wanted;
 import plumbline.fabric.Fabric;
+import plumbline.fabric.MstNetwork;
 import plumbline.fabric.MstRegion.Identity;
 import plumbline.finding.Severity;
 
@@ -35,13 +36,14 @@ final class MstRegionDiffers implements FabricRule {
   @Override
   public void check(FabricCase network, Outcomes outcomes) {
     Fabric fabric = network.sides().repaired();
-    for (List<String> part : fabric.joinedByMst()) {
+    MstNetwork mst = MstNetwork.of(fabric);
+    for (List<String> part : mst.parts()) {
       Map<Optional<DesignSwitch.Mst>, List<String>> meant = new HashMap<>();
       for (String name : part) {
         SwitchCase device = network.at(name).orElseThrow();
         List<String> alike =
             meant.computeIfAbsent(wanted(device), any -> alike(network, part, any));
-        outcomes.add(new RegionComparison(network, fabric, part, device, alike).outcome());
+        outcomes.add(new RegionComparison(network, mst, part, device, alike).outcome());
       }
     }
   }

@@ -40,7 +40,7 @@ final class PlannedTrees {
           return size() > MOST_TREES;
         }
       };
-  private final Map<List<Object>, Answer> roots = new HashMap<>();
+  private final Map<List<Object>, RootAnswer> roots = new HashMap<>();
 
   /** Switches in a mode of another kind: their lines about priorities are without effect now. */
   private final Set<String> moved = new HashSet<>();
@@ -65,47 +65,6 @@ final class PlannedTrees {
     return network.settings(name).flatMap(device -> TreeFamily.of(device.tree().mode()));
   }
 
-  /** What becomes of a plan. */
-  sealed interface Answer {}
-
-  /** The planned switch has its place. */
-  record Kept() implements Answer {}
-
-  /** Nothing can be said, and the report says why at another place. */
-  record Untold() implements Answer {}
-
-  /**
-   * The texts leave it open.
-   *
-   * @param why a clause
-   * @param setting the setting of the planned switch that does, if it is one
-   */
-  record Open(String why, Optional<Setting<?>> setting) implements Answer {}
-
-  /**
-   * Another switch comes before the planned one.
-   *
-   * @param by that switch
-   * @param part the part of the tree that both are in
-   * @param scope the tree
-   * @param failed the switch that has to fail first; empty for the root's own place
-   */
-  record Taken(String by, TreePart part, TreeScope scope, Optional<String> failed)
-      implements Answer {
-    /** Whether that switch is the root then. */
-    boolean isSure() {
-      return part.root().equals(Optional.of(by));
-    }
-  }
-
-  /**
-   * No link of the planned root is in the tree.
-   *
-   * @param others the part that has another root
-   * @param scope the tree
-   */
-  record Apart(TreePart others, TreeScope scope) implements Answer {}
-
   /** The tree that carries a VLAN at a switch that was read; empty where it has none. */
   Optional<Setting<TreeScope>> scope(String name, VlanId vlan) {
     SpanningTree tree = fabric.settings(name).map(SwitchSettings::tree).orElseThrow();
@@ -128,33 +87,34 @@ final class PlannedTrees {
   }
 
   /** Whether a switch that was read is the root where it is planned to be. */
-  Answer root(String name, DesignVlan vlan) {
+  RootAnswer root(String name, DesignVlan vlan) {
     return inTree(name, vlan, scope -> root(name, vlan, scope));
   }
 
   /** Whether a switch that was read becomes the root where it is planned to be the second. */
-  Answer second(String name, DesignVlan vlan) {
+  RootAnswer second(String name, DesignVlan vlan) {
     return inTree(name, vlan, scope -> second(name, vlan, scope));
   }
 
   private interface Question {
-    Answer in(TreeScope scope);
+    RootAnswer in(TreeScope scope);
   }
 
-  private Answer inTree(String name, DesignVlan vlan, Question question) {
+  private RootAnswer inTree(String name, DesignVlan vlan, Question question) {
     Optional<Setting<TreeScope>> scope = scope(name, vlan.id());
     if (scope.isEmpty()) {
-      return new Untold();
+      return new RootAnswer.Untold();
     }
     return scope
         .get()
         .value()
         .map(question::in)
-        .orElseGet(() -> new Open(scope.get().reason().orElseThrow(), scope.map(one -> one)));
+        .orElseGet(
+            () -> new RootAnswer.Open(scope.get().reason().orElseThrow(), scope.map(one -> one)));
   }
 
-  private Answer root(String name, DesignVlan vlan, TreeScope scope) {
-    Answer known = roots.get(List.of(name, key(scope)));
+  private RootAnswer root(String name, DesignVlan vlan, TreeScope scope) {
+    RootAnswer known = roots.get(List.of(name, key(scope)));
     if (known == null) {
       known = settledRoot(name, vlan, scope);
       roots.put(List.of(name, key(scope)), known);
@@ -162,19 +122,21 @@ final class PlannedTrees {
     return known;
   }
 
-  private Answer settledRoot(String name, DesignVlan vlan, TreeScope scope) {
+  private RootAnswer settledRoot(String name, DesignVlan vlan, TreeScope scope) {
     TreePart part = part(scope, NOTHING, name);
     if (part.switches().size() == 1) {
       return alone(vlan, scope);
     }
     List<String> ahead = ahead(part, name);
     if (!ahead.isEmpty()) {
-      return new Taken(ahead.get(0), part, scope, Optional.empty());
+      return new RootAnswer.Taken(ahead.get(0), part, scope, Optional.empty());
     }
     if (isMoved(part)) {
-      return new Untold();
+      return new RootAnswer.Untold();
     }
-    return part.root().equals(Optional.of(name)) ? new Kept() : open(part, name, scope, Set.of());
+    return part.root().equals(Optional.of(name))
+        ? new RootAnswer.Kept()
+        : open(part, name, scope, Set.of());
   }
 
   private List<String> ahead(TreePart part, String name) {
@@ -188,58 +150,63 @@ final class PlannedTrees {
   }
 
   /** What is cut into parts, or belongs to another region, is told by other rules. */
-  private Answer alone(DesignVlan vlan, TreeScope scope) {
+  private RootAnswer alone(DesignVlan vlan, TreeScope scope) {
     List<TreePart> others =
         parts(scope, NOTHING).stream().filter(part -> part.switches().size() > 1).toList();
     if (others.isEmpty()) {
-      return new Kept();
+      return new RootAnswer.Kept();
     }
     boolean told = vlan.oneDomain() || scope.instance().isPresent();
     return !told && others.get(0).root().isPresent()
-        ? new Apart(others.get(0), scope)
-        : new Untold();
+        ? new RootAnswer.Apart(others.get(0), scope)
+        : new RootAnswer.Untold();
   }
 
-  private Answer second(String name, DesignVlan vlan, TreeScope scope) {
+  private RootAnswer second(String name, DesignVlan vlan, TreeScope scope) {
     Optional<DesignSwitch> planned = plannedRoot(scope);
     TreePart before = part(scope, NOTHING, name);
     Optional<String> root = planned.map(DesignSwitch::name).or(before::root);
     if (root.isEmpty() || root.get().equals(name)) {
-      return root.isEmpty() ? open(before, name, scope, Set.of()) : new Untold();
+      return root.isEmpty() ? open(before, name, scope, Set.of()) : new RootAnswer.Untold();
     }
-    Answer first =
+    RootAnswer first =
         planned.isPresent() && fabric.settings(root.get()).isPresent()
             ? root(root.get(), vlan, scope)
-            : new Kept();
+            : new RootAnswer.Kept();
     Set<String> told =
-        first instanceof Taken taken && !taken.by().equals(name) ? Set.of(taken.by()) : Set.of();
+        first instanceof RootAnswer.Taken taken && !taken.by().equals(name)
+            ? Set.of(taken.by())
+            : Set.of();
     TreePart after = part(scope, new Failure.OfSwitch(root.get(), OptionalInt.empty()), name);
     if (after.switches().size() == 1 && before.switches().size() > 2) {
-      return new Untold();
+      return new RootAnswer.Untold();
     }
     Optional<String> ahead =
         ahead(after, name).stream().filter(other -> !told.contains(other)).findFirst();
     if (ahead.isPresent()) {
-      return new Taken(ahead.get(), after, scope, root);
+      return new RootAnswer.Taken(ahead.get(), after, scope, root);
     }
     if (isMoved(after)) {
-      return new Untold();
+      return new RootAnswer.Untold();
     }
     boolean kept = after.doubt().isEmpty() && told.containsAll(after.unbeaten(name));
-    boolean open = first instanceof Kept;
-    return kept ? new Kept() : open ? open(after, name, scope, told) : new Untold();
+    boolean open = first instanceof RootAnswer.Kept;
+    return kept
+        ? new RootAnswer.Kept()
+        : open ? open(after, name, scope, told) : new RootAnswer.Untold();
   }
 
   /** Of a part with switches that were not read the report says so. */
-  private Answer open(TreePart part, String name, TreeScope scope, Set<String> told) {
+  private RootAnswer open(TreePart part, String name, TreeScope scope, Set<String> told) {
     if (!part.isRead()) {
-      return new Untold();
+      return new RootAnswer.Untold();
     }
     Setting<Integer> own = priority(name, scope).value();
     if (!own.isDecided()) {
-      return new Open(part.doubt().orElse("its bridge priority is open"), Optional.of(own));
+      return new RootAnswer.Open(
+          part.doubt().orElse("its bridge priority is open"), Optional.of(own));
     }
-    return new Open(
+    return new RootAnswer.Open(
         part.doubt()
             .orElseGet(
                 () ->
@@ -270,7 +237,7 @@ final class PlannedTrees {
   private boolean isIn(DesignSwitch planned, Wanted<DesignVlan> vlan, TreeScope scope) {
     VlanId id = vlan.value().id();
     boolean read = fabric.settings(planned.name()).isPresent();
-    return scope.instance().isPresent() && read
+    return (read && scope.instance().isPresent())
         ? scope(planned.name(), id)
             .flatMap(Setting::value)
             .filter(other -> other.instance().equals(scope.instance()))

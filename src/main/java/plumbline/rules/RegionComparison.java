@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import plumbline.design.Wanted;
 import plumbline.effective.SpanningTree;
 import plumbline.fabric.Fabric;
+import plumbline.fabric.MstNetwork;
 import plumbline.fabric.MstRegion;
 import plumbline.finding.Place;
 import plumbline.finding.Proof;
@@ -28,15 +29,21 @@ import plumbline.vlan.VlanSet;
 final class RegionComparison {
   private final FabricCase network;
   private final Fabric fabric;
+  private final MstNetwork mst;
   private final List<String> part;
   private final SwitchCase device;
   private final MstRegion own;
   private final List<String> alike;
 
   RegionComparison(
-      FabricCase network, Fabric fabric, List<String> part, SwitchCase device, List<String> alike) {
+      FabricCase network,
+      MstNetwork mst,
+      List<String> part,
+      SwitchCase device,
+      List<String> alike) {
     this.network = network;
-    this.fabric = fabric;
+    this.fabric = network.sides().repaired();
+    this.mst = mst;
     this.part = part;
     this.device = device;
     this.own = fabric.region(device.designed().name());
@@ -84,7 +91,7 @@ final class RegionComparison {
 
   private List<String> neighbours(List<String> among) {
     String name = device.designed().name();
-    return fabric.mstNeighbours(name).stream().filter(among::contains).toList();
+    return mst.neighbours(name).stream().filter(among::contains).toList();
   }
 
   private Outcome differing(MstRegion meant) {
@@ -172,7 +179,7 @@ final class RegionComparison {
   private String consequence() {
     String name = device.designed().name();
     List<String> beside =
-        fabric.mstNeighbours(name).stream()
+        mst.neighbours(name).stream()
             .filter(other -> own.isOneWith(fabric.region(other)) == Truth.NO)
             .toList();
     String borders =

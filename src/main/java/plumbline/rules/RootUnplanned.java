@@ -61,7 +61,7 @@ final class RootUnplanned implements FabricRule {
    * @param at where the design plans it
    * @param taken by whom
    */
-  record Upset(SwitchCase planned, DesignVlan vlan, Position at, PlannedTrees.Taken taken) {}
+  record Upset(SwitchCase planned, DesignVlan vlan, Position at, RootAnswer.Taken taken) {}
 
   /** All plans of a design, and what was found about them. */
   private static final class Plans {
@@ -93,19 +93,19 @@ final class RootUnplanned implements FabricRule {
     }
 
     private void take(
-        SwitchCase device, DesignVlan vlan, Position at, boolean root, PlannedTrees.Answer answer) {
+        SwitchCase device, DesignVlan vlan, Position at, boolean root, RootAnswer answer) {
       Subject subject = subject(device.designed().name(), "planned", root, Optional.empty());
-      if (answer instanceof PlannedTrees.Kept) {
+      if (answer instanceof RootAnswer.Kept) {
         kept.add(subject);
-      } else if (answer instanceof PlannedTrees.Taken taken) {
+      } else if (answer instanceof RootAnswer.Taken taken) {
         broken.add(subject);
         upset
             .computeIfAbsent(place(device, root, taken), any -> new ArrayList<>())
             .add(new Upset(device, vlan, at, taken));
-      } else if (answer instanceof PlannedTrees.Open gap) {
+      } else if (answer instanceof RootAnswer.Open gap) {
         open.computeIfAbsent(subject, any -> new ArrayList<>())
             .add(undecided(device, vlan, at, root, gap));
-      } else if (answer instanceof PlannedTrees.Apart other) {
+      } else if (answer instanceof RootAnswer.Apart other) {
         broken.add(subject);
         apart.add(apart(device, vlan, at, other));
       }
@@ -126,7 +126,7 @@ final class RootUnplanned implements FabricRule {
      * The switch to repair: one that has no business in front and is there by a line of its own,
      * although the planned one has a line too; else the planned one.
      */
-    private Subject place(SwitchCase device, boolean root, PlannedTrees.Taken taken) {
+    private Subject place(SwitchCase device, boolean root, RootAnswer.Taken taken) {
       String planned = device.designed().name();
       boolean intruder =
           !trees.isPlanned(taken.by(), taken.scope())
@@ -144,7 +144,7 @@ final class RootUnplanned implements FabricRule {
     }
 
     private Undecided undecided(
-        SwitchCase device, DesignVlan vlan, Position at, boolean root, PlannedTrees.Open gap) {
+        SwitchCase device, DesignVlan vlan, Position at, boolean root, RootAnswer.Open gap) {
       List<Evidence> lines = new ArrayList<>();
       gap.setting().ifPresent(setting -> lines.addAll(setting.evidence()));
       if (lines.isEmpty()) {
@@ -166,7 +166,7 @@ final class RootUnplanned implements FabricRule {
     }
 
     private Candidate apart(
-        SwitchCase device, DesignVlan vlan, Position at, PlannedTrees.Apart other) {
+        SwitchCase device, DesignVlan vlan, Position at, RootAnswer.Apart other) {
       String name = device.designed().name();
       String root = other.others().root().orElseThrow();
       List<Evidence> lines =
