@@ -39,6 +39,7 @@ public final class RuleCatalogue {
           new LinkSpeedDuplexDiffers(),
           new LinkVlansDiffer(),
           new ModeDiffers(),
+          new MstRegionDiffers(),
           new MtuDiffers(),
           new NativeVlanDiffers(),
           new NativeVlanInUse(),
@@ -52,6 +53,7 @@ public final class RuleCatalogue {
           new PortShut(),
           new PortUndeclared(),
           new QosDiffers(),
+          new RootUnplanned(),
           new ServiceSinglePoint(),
           new SpanningTreeModeDiffers(),
           new SpanningTreeOff(),
@@ -72,8 +74,7 @@ public final class RuleCatalogue {
           new VoiceVlanDiffers());
 
   /** Names that are taken for rules to come, so that a design may already switch them off. */
-  private static final List<String> TAKEN =
-      List.of("mst-region-differs", "root-unplanned", "waiver-expired", "waiver-unused");
+  private static final List<String> TAKEN = List.of("waiver-expired", "waiver-unused");
 
   private RuleCatalogue() {}
 
