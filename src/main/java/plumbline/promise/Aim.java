@@ -1,9 +1,9 @@
 package plumbline.promise;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
+import java.util.Optional;
 import plumbline.fabric.Failure;
+import plumbline.fabric.Middle;
+import plumbline.fabric.VlanGraph.Point;
 import plumbline.setting.Truth;
 
 /** What a member of a VLAN needs to reach in it. */
@@ -15,57 +15,33 @@ sealed interface Aim {
   record ToGateway() implements Aim {}
 
   /**
-   * The rest of the VLAN's broadcast domain, for which one member stands.
+   * The rest of the VLAN's broadcast domain, for which one place stands.
    *
-   * @param anchors members that stand for it, by index, the first that is there does
+   * @param middle the place that most of the domain stays with, whatever else fails
+   * @param next the one that does when the switch of that place fails; empty where nobody is left
    */
-  record InDomain(List<Integer> anchors) implements Aim {
-    /** Copies the list. */
-    public InDomain {
-      anchors = List.copyOf(anchors);
+  record InDomain(Point middle, Optional<Point> next) implements Aim {
+    /** The domain as a network stands; empty where nobody is in it. */
+    static Optional<InDomain> of(VlanSide side) {
+      return middle(side, VlanSide.NOTHING)
+          .map(middle -> new InDomain(middle, middle(side, side.fabric().switchAt(middle))));
     }
 
-    /** Picks the largest group of members that reach each other, so that few are cut off. */
-    static InDomain of(VlanSide side) {
-      List<List<Integer>> groups = new ArrayList<>();
-      for (int index = 0; index < side.members().size(); index++) {
-        int member = index;
-        if (side.isThere(side.members().get(index), VlanSide.NOTHING)) {
-          groups.stream()
-              .filter(group -> reach(side, group.get(0), member))
-              .findFirst()
-              .orElseGet(
-                  () -> {
-                    groups.add(new ArrayList<>());
-                    return groups.get(groups.size() - 1);
-                  })
-              .add(member);
+    private static Optional<Point> middle(VlanSide side, Failure failure) {
+      int[] weights = new int[side.fabric().boxes()];
+      for (Member member : side.members()) {
+        for (Plug plug : member.plugs()) {
+          if (side.works(plug, failure) != Truth.NO) {
+            weights[side.fabric().box(plug.point())]++;
+          }
         }
       }
-      List<Integer> largest =
-          groups.stream()
-              .reduce((one, other) -> other.size() > one.size() ? other : one)
-              .orElse(List.of());
-      // who is plugged in twice is cut off itself last
-      return new InDomain(
-          largest.stream()
-              .sorted(Comparator.comparingInt(member -> -side.members().get(member).plugs().size()))
-              .toList());
+      return Middle.of(side.fabric(), side.vlan(), side.carriage(), failure, weights);
     }
 
-    private static boolean reach(VlanSide side, int one, int other) {
-      return side.holds(side.members().get(other), new InDomain(List.of(one)), VlanSide.NOTHING)
-          == Truth.YES;
-    }
-
-    /** The member that stands for the domain while something fails; -1 where none is left. */
-    int anchor(VlanSide side, Failure failure) {
-      for (int anchor : anchors) {
-        if (side.isThere(side.members().get(anchor), failure)) {
-          return anchor;
-        }
-      }
-      return -1;
+    /** The place that stands for the domain while something fails; empty where none does. */
+    Optional<Point> at(VlanSide side, Failure failure) {
+      return side.fabric().isDown(middle, failure) ? next : Optional.of(middle);
     }
   }
 }

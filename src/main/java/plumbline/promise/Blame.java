@@ -68,7 +68,9 @@ final class Blame {
         network.add(
             FaultWalk.START,
             found.fabric().box(plug.point()),
-            new Fault.OfPlug(found.vlan(), plug.point()));
+            plug.cable()
+                ? new Fault.OfPlug(found.vlan(), plug.point())
+                : new Fault.OfSwitch(found.vlan(), plug.point().switchName()));
       }
     }
     if (aim instanceof Aim.Present) {
@@ -80,12 +82,7 @@ final class Blame {
 
   private void ends(FaultWalk network, Aim aim, Failure failure) {
     if (aim instanceof Aim.InDomain domain) {
-      int anchor = domain.anchor(found, failure);
-      for (Plug plug : anchor < 0 ? List.<Plug>of() : found.members().get(anchor).plugs()) {
-        if (found.works(plug, failure) != Truth.NO) {
-          network.joinEnd(found.fabric().box(plug.point()));
-        }
-      }
+      domain.at(found, failure).map(found.fabric()::box).ifPresent(network::joinEnd);
       return;
     }
     for (int at = 0; at < found.routers().size(); at++) {
@@ -113,7 +110,7 @@ final class Blame {
     for (int link = 0; link < found.fabric().links().size(); link++) {
       if (isFaulty(link, failure)) {
         for (Edge edge : wanted(link, failure)) {
-          for (Fault fault : faults(link)) {
+          for (Fault fault : faults(link, failure)) {
             edges.add(edge);
             faults.add(fault);
           }
@@ -123,16 +120,14 @@ final class Blame {
     return new FaultWalk.Missing(parts, edges, faults);
   }
 
-  /** The ends may bar the VLAN, the bundle may be down or lack cables, or both. */
-  private List<Fault> faults(int link) {
+  /** The ends may bar the VLAN, the bundle may lack cables, or both. */
+  private List<Fault> faults(int link, Failure failure) {
     FabricLink one = found.fabric().links().get(link);
-    boolean bars = !one.crossing().vlans().certain().contains(found.vlan());
-    boolean lacks = !one.cables().equals(designed.fabric().links().get(link).cables());
     List<Fault> faults = new ArrayList<>();
-    if (bars || !lacks) {
+    if (!one.crossing().vlans().possible().contains(found.vlan())) {
       faults.add(new Fault.OfLink(found.vlan(), link));
     }
-    if (lacks && (!bars || one.isUp() != Truth.YES)) {
+    if (!found.fabric().mayStand(link, failure)) {
       faults.add(new Fault.OfBundle(found.vlan(), link));
     }
     return faults;

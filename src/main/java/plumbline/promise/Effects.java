@@ -81,7 +81,7 @@ public final class Effects {
         List<Aim> own = Promises.aims(member, aims);
         List<Taken> taken =
             isWhole(at)
-                ? known.computeIfAbsent(place(member, own, at), any -> taken(at, own))
+                ? known.computeIfAbsent(place(member, own), any -> taken(at, own))
                 : taken(at, own);
         taken.forEach(one -> effects.add(effect(member, one)));
       }
@@ -114,15 +114,9 @@ public final class Effects {
       return plugs.stream().allMatch(plug -> plug.works() == Truth.YES);
     }
 
-    private List<Object> place(Member member, List<Aim> aims, int index) {
+    private List<Object> place(Member member, List<Aim> aims) {
       List<Object> place = new ArrayList<>(aims);
       member.plugs().forEach(plug -> place.add(now.fabric().box(plug.point())));
-      aims.stream()
-          .filter(
-              aim ->
-                  aim instanceof Aim.InDomain domain
-                      && domain.anchors().stream().limit(1).anyMatch(one -> one == index))
-          .forEach(aim -> place.add("anchor"));
       return place;
     }
 

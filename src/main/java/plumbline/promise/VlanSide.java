@@ -93,7 +93,10 @@ public final class VlanSide {
   /** Whether frames from a plug reach what an aim asks for while something fails. */
   Truth holds(Plug plug, Aim aim, Failure failure) {
     if (aim instanceof Aim.InDomain domain) {
-      return reaches(plug, plugs(domain.anchor(this, failure)), failure);
+      return domain
+          .at(this, failure)
+          .map(middle -> works(plug, failure).and(carriage.joins(plug.point(), middle, failure)))
+          .orElse(Truth.NO);
     }
     return aim instanceof Aim.ToGateway
         ? reaches(plug, gateways(failure), failure)
@@ -140,10 +143,6 @@ public final class VlanSide {
     return plugs;
   }
 
-  private List<Plug> plugs(int member) {
-    return member < 0 ? List.of() : members.get(member).plugs();
-  }
-
   /** Whether some plug of a member is left while something fails. */
   boolean isThere(Member member, Failure failure) {
     return member.plugs().stream().anyMatch(plug -> works(plug, failure) != Truth.NO);
@@ -184,12 +183,7 @@ public final class VlanSide {
       }
     }
     if (aim instanceof Aim.InDomain domain) {
-      for (Plug to : plugs(domain.anchor(this, NOTHING))) {
-        if (reaches(plug, List.of(to), NOTHING) == Truth.YES) {
-          found.addAll(carriage.suspects(plug.point(), to.point()));
-          return;
-        }
-      }
+      found.addAll(carriage.suspects(plug.point(), domain.middle()));
     }
   }
 
