@@ -239,6 +239,7 @@ mstHeader
 
 switchWide
   : 'vlan' 'dot1q' 'tag' 'native'                                                                           # nativeTaggingDefault
+  | 'vlan' 'filter' word? ( 'vlan-list' ( vlans | 'all' ) )?                                                # vlanFilter
   | 'udld' ( 'enable' | 'aggressive' )                                                                      # udldDefault
   | 'feature' 'udld'                                                                                        # udldDefault
   | 'udld' ( 'message' | 'recovery' ) tail                                                                  # switchHarmless
@@ -303,6 +304,8 @@ vlanCommand
   : 'name' text?                                                                                            # vlanName
   | 'state' ( 'active' | 'suspend' )?                                                                       # vlanState
   | 'shutdown'                                                                                              # vlanShutdown
+  | 'ip' 'access-group' tail                                                                                # vlanStanzaFilter
+  | 'apply' 'access-list' tail                                                                              # vlanStanzaFilter
   | vlanDetail tail                                                                                         # vlanHarmless
   | vlanUnmodelled tail                                                                                     # vlanMembers
   | sessionCommand                                                                                          # vlanSession
@@ -413,6 +416,7 @@ rareFullDuplex
 speedValue
   : NUMBER
   | 'auto' NUMBER*
+  | 'nonegotiate'
   | 'forced'? word
   ;
 
@@ -947,6 +951,8 @@ rarePortWord
   | 'platform'
   | 'hw-module'
   | 'management'
+  | 'mop'
+  | 'energywise'
   ;
 
 ipDetail
@@ -1091,7 +1097,7 @@ topHarmless
   | ( 'name-server' | 'load-interval' | 'packet' | 'resource' | 'rep' | 'profile' | 'system' systemDetail ) tail
   | rareTopWord tail
   | 'mls' ( 'netflow' | 'cef' | 'acl' | 'flow' | 'rate-limit' | 'ip' | 'aging' | 'verify' ) tail
-  | 'vlan' ( 'filter' | 'internal' | 'group' | 'accounting' | 'ifdescr' | 'dot1q' 'tag' 'pvid' ) tail
+  | 'vlan' ( 'internal' | 'group' | 'accounting' | 'ifdescr' | 'dot1q' 'tag' 'pvid' ) tail
   | 'vpc' 'shutdown' tail
   | 'ip' topIpDetail tail
   | 'ip' 'dhcp' topDhcpDetail tail

@@ -68,18 +68,21 @@ final class HostTable {
   private Optional<Host.HostPort> readPort(String host, Node.Entry port, Fields fields) {
     Optional<Role> role = roles.withOverrides(fields, fields.map().at());
     Optional<PortTable.Target> target = fields.scalar("to").flatMap(ports::target);
-    if (role.isEmpty() || target.isEmpty()) {
+    if (target.isEmpty()) {
       return Optional.empty();
     }
     DesignPort to =
         new DesignPort(
             target.get().switchName(),
             target.get().port(),
-            role.get(),
+            role.orElseGet(() -> RoleTable.unread(port.at())),
             host + " " + port.key(),
             DesignPort.Place.HOST,
             target.get().at());
     ports.claim(List.of(to));
+    if (role.isEmpty()) {
+      return Optional.empty();
+    }
     return Optional.of(
         new Host.HostPort(
             port.key(),

@@ -63,7 +63,7 @@ final class LinkReader {
       return Optional.empty();
     }
     List<Optional<Target>> read = inside.stream().map(ports::target).toList();
-    if (role.isEmpty() || read.contains(Optional.<Target>empty())) {
+    if (read.contains(Optional.<Target>empty())) {
       return Optional.empty();
     }
     Target first = read.get(0).orElseThrow();
@@ -76,7 +76,8 @@ final class LinkReader {
               + "; expected two switches");
       return Optional.empty();
     }
-    return Optional.of(new Ends(fields, role.get(), first, second));
+    return Optional.of(
+        new Ends(fields, role.orElseGet(() -> RoleTable.unread(fields.map().at())), first, second));
   }
 
   private void readLink(Ends ends, SharedEnds shared) {

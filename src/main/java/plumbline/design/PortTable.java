@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import plumbline.port.PortName;
 import plumbline.port.PortNames;
 import plumbline.port.PortNames.Reading;
@@ -15,6 +17,12 @@ import plumbline.yaml.Position;
 /** The ports that a design covers; each has one place in it. */
 final class PortTable {
   private static final int MOST_PORTS = 4096;
+
+  /** A range, with the numbers that count in it. */
+  private static final Pattern RANGE =
+      Pattern.compile(
+          "(?<start>(?:[^,-]*[^0-9,-])?)(?<from>[0-9]{1,6})"
+              + "(?<between>\\s*-\\s*(?:[^,-]*[^0-9,-])?)(?<to>[0-9]{1,6})\\s*");
 
   private final SwitchTable switches;
   private final Problems problems;
@@ -69,7 +77,14 @@ final class PortTable {
       return List.of();
     }
     if (!(reading instanceof Reading.Ports named) || named.names().size() > MOST_PORTS) {
-      problems.add(at, Wording.quote(text) + " is no port; expected a name such as \"Gi1/0/1\"");
+      problems.add(
+          at,
+          forwards(text)
+              .map(
+                  right ->
+                      Wording.quote(text) + " runs backwards; expected " + Wording.quote(right))
+              .orElseGet(
+                  () -> Wording.quote(text) + " is no port; expected a name such as \"Gi1/0/1\""));
       return List.of();
     }
     for (PortName port : named.names()) {
@@ -80,6 +95,17 @@ final class PortTable {
       }
     }
     return named.names();
+  }
+
+  /** A range with its two ends exchanged, where that makes it one. */
+  private static Optional<String> forwards(String text) {
+    Matcher range = RANGE.matcher(text);
+    if (text.length() > 1000 || !range.matches()) {
+      return Optional.empty();
+    }
+    String turned =
+        range.group("start") + range.group("to") + range.group("between") + range.group("from");
+    return Optional.of(turned).filter(one -> PortNames.parse(one) instanceof Reading.Ports);
   }
 
   private Optional<String> fault(String switchName, PortName port) {

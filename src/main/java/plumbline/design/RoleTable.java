@@ -110,6 +110,20 @@ final class RoleTable {
   }
 
   /**
+   * In the place of a role that could not be read, so that its port has its place all the same.
+   *
+   * @param at where it was to stand
+   */
+  static Role unread(Position at) {
+    return new Role("", at, Map.of());
+  }
+
+  /** Says whether a role stands for one that could not be read. */
+  static boolean isUnread(Role role) {
+    return role.name().isEmpty();
+  }
+
+  /**
    * The role under the key {@code role}, with the role keys of the same map put over it.
    *
    * @param at where the overrides stand

@@ -2,6 +2,7 @@ package plumbline.design;
 
 import java.util.Collections;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -131,8 +132,8 @@ final class ShapeCheck {
       if (field.isPresent()) {
         check(entry.value(), field.get().shape(), '"' + entry.key() + '"', entry.at());
       } else {
-        Nearest.to(entry.key(), open).ifPresent(meant::add);
-        problems.add(entry.at(), unknownKey(entry.key(), keys, open));
+        nearest(entry.key(), keys, open).filter(open::contains).ifPresent(meant::add);
+        problems.add(entry.at(), unknownKey(entry.key(), keys, open, entries));
       }
     }
     for (Shape.Field field : keys.fields()) {
@@ -149,9 +150,25 @@ final class ShapeCheck {
     }
   }
 
-  private static String unknownKey(String key, Keys keys, List<String> open) {
+  /** The key that a wrong one was meant to be, rather one that is not given yet. */
+  private static Optional<String> nearest(String key, Keys keys, List<String> open) {
+    Set<String> all = new LinkedHashSet<>(open);
+    all.addAll(keys.names());
+    return Nearest.to(key, all);
+  }
+
+  private static String unknownKey(String key, Keys keys, List<String> open, Node.Entries entries) {
     String where = "unknown key " + Wording.quote(key) + " in " + keys.noun() + "; ";
-    return where + Wording.remedy(key, open.isEmpty() ? keys.names() : open, "expected no key");
+    Optional<Node.Entry> given =
+        nearest(key, keys, open)
+            .flatMap(
+                name ->
+                    entries.entries().stream().filter(one -> one.key().equals(name)).findFirst());
+    return where
+        + given
+            .map(one -> Wording.quote(one.key()) + " is given already, at " + one.at())
+            .orElseGet(
+                () -> Wording.remedy(key, open.isEmpty() ? keys.names() : open, "expected no key"));
   }
 
   private void misfit(Node node, String message) {

@@ -67,8 +67,15 @@ final class SharedEnds {
     return names;
   }
 
-  /** Wherever it is said: overrides in place make a role of their own of it. */
+  /**
+   * Wherever it is said: overrides in place make a role of their own of it. One that could not be
+   * read may be any.
+   */
   private static boolean asksTheSame(Role one, Role other) {
+    return RoleTable.isUnread(one) || RoleTable.isUnread(other) || isAlike(one, other);
+  }
+
+  private static boolean isAlike(Role one, Role other) {
     return one.name().equals(other.name())
         && one.wishes().keySet().equals(other.wishes().keySet())
         && one.wishes().entrySet().stream()

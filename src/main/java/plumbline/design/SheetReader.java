@@ -32,19 +32,16 @@ final class SheetReader {
 
   private void readLine(String switchName, Node.Entry line) {
     List<PortName> names = ports.many(switchName, line.key(), line.at());
-    Optional<Role> role =
-        line.value() instanceof Node.Scalar word
-            ? roles.find(word)
-            : Fields.of(line.value(), shapes)
-                .flatMap(fields -> roles.withOverrides(fields, fields.map().at()));
-    if (role.isEmpty()) {
-      return;
-    }
+    Role role =
+        (line.value() instanceof Node.Scalar word
+                ? roles.find(word)
+                : Fields.of(line.value(), shapes)
+                    .flatMap(fields -> roles.withOverrides(fields, fields.map().at())))
+            .orElseGet(() -> RoleTable.unread(line.at()));
     List<DesignPort> claimed = new ArrayList<>();
     for (PortName name : names) {
       claimed.add(
-          new DesignPort(
-              switchName, name, role.get(), role.get().name(), DesignPort.Place.SHEET, line.at()));
+          new DesignPort(switchName, name, role, role.name(), DesignPort.Place.SHEET, line.at()));
     }
     ports.claim(claimed);
   }

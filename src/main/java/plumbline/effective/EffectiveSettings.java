@@ -55,7 +55,7 @@ public final class EffectiveSettings {
             vlans,
             ports,
             stanzas.removed(),
-            new GatewayBuilder(dialect).build(drafts),
+            new GatewayBuilder(dialect, VlanFilters.of(stanzas.globals(dialect))).build(drafts),
             tree,
             routing(others, dialect),
             stanzas.doubtfulHeaders(),

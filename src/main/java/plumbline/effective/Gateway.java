@@ -19,7 +19,8 @@ import plumbline.vlan.VlanId;
  *     set
  * @param shut whether the interface is shut
  * @param autostate whether it follows the VLAN's ports up and down
- * @param filtered whether a packet filter stands on it
+ * @param filtered whether a packet filter stands on it; undecided where one on its VLAN may do the
+ *     same
  * @param groups first-hop redundancy groups, by kind and number
  * @param works whether it can route for the VLAN: not shut, with an address, its VLAN exists, is
  *     active and reaches an unshut port (unless it does not follow them), and the switch routes;

@@ -20,9 +20,11 @@ import plumbline.vlan.VlanId;
 /** Builds the gateways: VLAN interfaces, and sub-interfaces that carry a tag. */
 final class GatewayBuilder {
   private final Dialect dialect;
+  private final VlanFilters vlanFilters;
 
-  GatewayBuilder(Dialect dialect) {
+  GatewayBuilder(Dialect dialect, VlanFilters vlanFilters) {
     this.dialect = dialect;
+    this.vlanFilters = vlanFilters;
   }
 
   /** The gateways of all ports by VLAN, not yet judged. */
@@ -60,7 +62,7 @@ final class GatewayBuilder {
         lines
             .last(Matter.AUTOSTATE, PortCommand.Autostate.class)
             .flag(dialect.fact(true, "a VLAN interface follows its ports")),
-        filtered(lines),
+        vlanFilters.behind(filtered(lines), vlan),
         new GroupBuilder(dialect, lines, addresses).build(),
         Setting.unknown("not judged yet"),
         List.of());

@@ -84,6 +84,7 @@ enum Matter {
   TREE("spanning-tree", "spanning-tree disable *"),
   HOSTNAME("hostname *"),
   NATIVE_TAG_DEFAULT("vlan dot1q *"),
+  VLAN_FILTER("vlan filter *"),
   FAST_START_DEFAULT(
       "spanning-tree",
       "spanning-tree portfast",

@@ -34,16 +34,30 @@ final class PlainRule {
     this.dialect = globals.dialect();
   }
 
+  /**
+   * A port of 1 Gb/s with optics has that speed only, negotiated or not; what other ports run at
+   * without negotiation stands in no line.
+   */
+  private Setting<String> speed(PortDraft port) {
+    Setting<String> said =
+        port.lines()
+            .last(Matter.SPEED, PortCommand.Speed.class)
+            .operand(PortCommand.Speed::speed, dialect.fact("auto", "speed auto"));
+    if (!said.is(PortCommand.Speed.OWN)) {
+      return said;
+    }
+    return port.name().kind() == PortKind.GIGABIT_ETHERNET
+        ? said.map(own -> "1000")
+        : new Setting.Unknown<>(
+            "the speed of a port that does not negotiate stands in no line", said.evidence());
+  }
+
   /** Puts them all; needs the mode. */
   void apply(PortDraft port) {
     Lines lines = port.lines();
     tree(port, lines);
     bundle(port, lines);
-    port.put(
-        Keys.SPEED,
-        lines
-            .last(Matter.SPEED, PortCommand.Speed.class)
-            .operand(PortCommand.Speed::speed, dialect.fact("auto", "speed auto")));
+    port.put(Keys.SPEED, speed(port));
     port.put(
         Keys.DUPLEX,
         lines

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import plumbline.design.Design;
 import plumbline.design.DesignPort;
@@ -166,17 +167,22 @@ public final class Fabric {
    */
   public int[] parts(VlanId vlan, Carriage carriage, Failure failure) {
     Parts parts = new Parts(chassis.count(), box -> isDown(box, failure));
-    joins(vlan, carriage, failure).forEach(parts::join);
+    joins(vlan, carriage, failure, false).forEach(parts::join);
     return parts.all();
   }
 
-  /** The boxes that a VLAN joins, for certain or perhaps, while something fails, in pairs. */
-  List<Connectivity.Edge> joins(VlanId vlan, Carriage carriage, Failure failure) {
+  /**
+   * The boxes that a VLAN joins while something fails, in pairs.
+   *
+   * @param surely whether only what joins them for certain counts
+   */
+  List<Connectivity.Edge> joins(VlanId vlan, Carriage carriage, Failure failure, boolean surely) {
     List<Connectivity.Edge> edges = new ArrayList<>(chassis.rings());
     edges.removeIf(edge -> isDown(edge.one(), failure) || isDown(edge.other(), failure));
     for (int link = 0; link < links.size(); link++) {
-      if (carriage.forwards(link, failure) != Truth.NO) {
-        edges.addAll(mayJoin(link, vlan, failure));
+      Truth forwards = carriage.forwards(link, failure);
+      if (surely ? forwards == Truth.YES : forwards != Truth.NO) {
+        edges.addAll(surely ? joinedBy(link, vlan, failure) : mayJoin(link, vlan, failure));
       }
     }
     return edges;
@@ -199,14 +205,15 @@ public final class Fabric {
     return new Failure.OfSwitch(box.name(), box.member());
   }
 
-  /** The links of which one end is in some of these parts and the other in none of them. */
-  public List<FabricLink> boundary(int[] parts, Set<Integer> inside) {
-    return links.stream()
+  /** The links, by index, of which one end is in some of these parts and the other in none. */
+  public List<Integer> boundary(int[] parts, Set<Integer> inside) {
+    return IntStream.range(0, links.size())
         .filter(
             link -> {
-              Connectivity.Edge edge = chassis.between(link);
+              Connectivity.Edge edge = chassis.between(links.get(link));
               return inside.contains(parts[edge.one()]) != inside.contains(parts[edge.other()]);
             })
+        .boxed()
         .toList();
   }
 
@@ -235,6 +242,17 @@ public final class Fabric {
   /** Whether enough cables of a link are left while something fails, whatever it carries. */
   public boolean mayStand(int link, Failure failure) {
     return links.get(link).isUp() != Truth.NO && !edges(link, failure, false).isEmpty();
+  }
+
+  /** Where frames would go that every open link carries. */
+  public Carriage openPaths() {
+    BitSet certain = new BitSet();
+    BitSet possible = new BitSet();
+    for (int link = 0; link < links.size(); link++) {
+      certain.set(link, links.get(link).isOpen() == Truth.YES);
+      possible.set(link, links.get(link).isOpen() != Truth.NO);
+    }
+    return new VlanGraph(chassis, links, certain, possible);
   }
 
   /** Whether spanning tree runs over a link while something fails. */

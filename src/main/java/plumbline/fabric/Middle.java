@@ -34,7 +34,7 @@ public final class Middle {
    */
   public static Optional<VlanGraph.Point> of(
       Fabric fabric, VlanId vlan, Carriage carriage, Failure failure, int[] weights) {
-    int box = new Middle(weights, fabric.joins(vlan, carriage, failure)).box();
+    int box = new Middle(weights, fabric.joins(vlan, carriage, failure, true)).box();
     return box < 0 ? Optional.empty() : Optional.of(fabric.placeOn(box));
   }
 

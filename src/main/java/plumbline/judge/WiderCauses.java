@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import plumbline.finding.Place;
+import plumbline.finding.Severity;
 import plumbline.port.PortName;
 import plumbline.rules.Across;
 import plumbline.rules.Group;
@@ -81,6 +82,10 @@ final class WiderCauses {
           "negotiation-open",
           "port-security-on-uplink");
 
+  /** What a rule about both ends says, and the rule that says the same of the end that departs. */
+  private static final Map<String, String> SAYS_ITSELF =
+      Map.of("link-vlans-differ", "tagged-vlan-missing", "link-mtu-differs", "mtu-differs");
+
   private final List<Spoken> left;
 
   /** Places of candidates and of gaps in {@link #left}, for findings in each to be found fast. */
@@ -138,14 +143,28 @@ final class WiderCauses {
     if (causes.isEmpty()) {
       return;
     }
+    Spoken wider = left.get(index);
     left.set(index, null);
     for (int cause : causes) {
       Spoken told = left.get(cause);
       Candidate known = (Candidate) told.outcome();
-      if (!known.consequence().contains(candidate.consequence())) {
-        left.set(cause, new Spoken(told.rule(), known.followedBy(candidate.consequence())));
-      }
+      boolean said =
+          known.consequence().contains(candidate.consequence())
+              || SAYS_ITSELF.getOrDefault(wider.rule().id(), "").equals(told.rule().id());
+      Candidate carrying = said ? known : known.followedBy(candidate.consequence());
+      left.set(cause, new Spoken(told.rule(), carrying.at(joint(told, wider))));
     }
+  }
+
+  /** Causes that only together bring something about each carry it, at its severity. */
+  private static Severity joint(Spoken cause, Spoken wider) {
+    Severity own = severity(cause);
+    Severity other = severity(wider);
+    return own.reaches(other) ? own : other;
+  }
+
+  private static Severity severity(Spoken one) {
+    return ((Candidate) one.outcome()).severity().orElse(one.rule().floor());
   }
 
   /** The findings that together take all of the difference away, or none. */

@@ -1,5 +1,6 @@
 package plumbline.promise;
 
+import java.util.Arrays;
 import java.util.Optional;
 import plumbline.fabric.Failure;
 import plumbline.fabric.Middle;
@@ -28,14 +29,16 @@ sealed interface Aim {
     }
 
     private static Optional<Point> middle(VlanSide side, Failure failure) {
-      int[] weights = new int[side.fabric().boxes()];
+      int[] sure = new int[side.fabric().boxes()];
+      int[] open = new int[side.fabric().boxes()];
       for (Member member : side.members()) {
         for (Plug plug : member.plugs()) {
-          if (side.works(plug, failure) != Truth.NO) {
-            weights[side.fabric().box(plug.point())]++;
-          }
+          Truth works = side.works(plug, failure);
+          sure[side.fabric().box(plug.point())] += works == Truth.YES ? 1 : 0;
+          open[side.fabric().box(plug.point())] += works == Truth.UNKNOWN ? 1 : 0;
         }
       }
+      int[] weights = Arrays.stream(sure).anyMatch(weight -> weight > 0) ? sure : open;
       return Middle.of(side.fabric(), side.vlan(), side.carriage(), failure, weights);
     }
 

@@ -127,7 +127,7 @@ public final class Effects {
           loss(member, taken),
           member.name() + port.map(name -> " " + name).orElse(""),
           Optional.of(member.vlan()),
-          taken.when().map(when -> failure(member, when)),
+          taken.when().map(when -> Cables.failure(member, when)),
           taken.faults());
     }
 
@@ -135,28 +135,12 @@ public final class Effects {
       if (taken.plug() >= 0) {
         return taken.aim() instanceof Aim.InDomain ? Loss.PORT_DOMAIN : Loss.PORT_GATEWAY;
       }
-      Failure failure = taken.when().map(when -> failure(member, when)).orElse(VlanSide.NOTHING);
+      Failure failure =
+          taken.when().map(when -> Cables.failure(member, when)).orElse(VlanSide.NOTHING);
       if (taken.aim() instanceof Aim.Present || !now.isThere(member, failure)) {
         return Loss.VLAN;
       }
       return taken.aim() instanceof Aim.InDomain ? Loss.DOMAIN : Loss.GATEWAY;
-    }
-
-    private static Failure failure(Member member, Object when) {
-      if (when instanceof Failure failure) {
-        return failure;
-      }
-      Plug plug = member.plugs().get((Integer) when);
-      return new Failure.OfPort(plug.point().switchName(), plug.point().port());
-    }
-
-    private static Object when(Member member, Failure failure) {
-      for (int plug = 0; plug < member.plugs().size(); plug++) {
-        if (member.plugs().get(plug).isCut(failure)) {
-          return plug;
-        }
-      }
-      return failure;
     }
 
     private List<Taken> taken(int index, List<Aim> aims) {
@@ -214,7 +198,10 @@ public final class Effects {
             && wanted.holds(whole, aim, failure) == Truth.YES) {
           taken.add(
               new Taken(
-                  aim, -1, Optional.of(when(member, failure)), blame.of(member, aim, failure)));
+                  aim,
+                  -1,
+                  Optional.of(Cables.when(member, failure)),
+                  blame.of(member, aim, failure)));
         }
       }
       for (int plug = 0; plug < member.plugs().size() && member.plugs().size() > 1; plug++) {
@@ -230,7 +217,7 @@ public final class Effects {
                 new Taken(
                     aim,
                     plug,
-                    Optional.of(when(member, failure)),
+                    Optional.of(Cables.when(member, failure)),
                     blame.of(member.plugs().get(plug), aim, failure)));
           }
         }

@@ -8,11 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
-import java.util.function.Predicate;
 import plumbline.design.Design;
 import plumbline.design.DesignVlan;
-import plumbline.design.Host;
 import plumbline.design.Service;
+import plumbline.fabric.Carriage;
 import plumbline.fabric.Fabric;
 import plumbline.fabric.Failure;
 import plumbline.setting.Truth;
@@ -23,6 +22,8 @@ public final class Promises {
   private final Fabric fabric;
   private final Attached attached;
   private final Map<VlanId, VlanSide> sides = new HashMap<>();
+
+  private List<SinglePoint> points;
 
   private Promises(Fabric fabric) {
     this.fabric = fabric;
@@ -70,13 +71,17 @@ public final class Promises {
     return Aim.InDomain.of(side).map(domain -> Reaching.of(side, domain));
   }
 
-  /**
-   * The things whose own failure takes a VLAN from hosts that are plugged in twice.
-   *
-   * @param asked the pairs of ports that are asked about
-   */
-  public List<SinglePoint> singlePoints(Predicate<Host.Pair> asked) {
-    return SinglePoints.in(this, asked);
+  /** The things whose own failure takes a VLAN from somebody while others keep it. */
+  public List<SinglePoint> singlePoints() {
+    if (points == null) {
+      points = SinglePoints.in(this);
+    }
+    return points;
+  }
+
+  /** Where frames of a VLAN would go that every link carries. */
+  Carriage openPaths() {
+    return fabric.openPaths();
   }
 
   /** A service. */

@@ -2,16 +2,17 @@ package plumbline.promise;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import plumbline.fabric.Failure;
 import plumbline.vlan.VlanId;
 
 /**
- * A thing whose failure takes a VLAN from hosts that are plugged in twice, while others still have
- * it.
+ * A thing whose failure takes a VLAN from somebody, while others still have it.
  *
  * @param failure what fails
- * @param hosts the hosts that lose it, by VLAN
- * @param takeover whether links that carry the VLAN would still join them, but spanning tree leads
- *     over one that does not
+ * @param takeover index of a link that lacks the VLAN and that still leads on, so that other VLANs
+ *     have a path there; empty where nothing leads on
+ * @param who loses it, by VLAN; with the port where it is about one of several
  */
-public record SinglePoint(Failure failure, Map<VlanId, List<String>> hosts, boolean takeover) {}
+public record SinglePoint(
+    Failure failure, Optional<Integer> takeover, Map<VlanId, List<String>> who) {}

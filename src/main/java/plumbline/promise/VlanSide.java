@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Set;
 import plumbline.fabric.Carriage;
 import plumbline.fabric.Fabric;
-import plumbline.fabric.FabricLink;
 import plumbline.fabric.Failure;
 import plumbline.fabric.VlanGraph;
 import plumbline.setting.Truth;
@@ -122,13 +121,14 @@ public final class VlanSide {
   }
 
   /**
-   * The links that lead out of the parts of the VLAN that some places are in, and that do not carry
-   * it, or over which spanning tree does not lead.
+   * The links, by index, that lead out of the parts of the VLAN that some places are in while
+   * something fails, and that do not carry it, or over which spanning tree does not lead.
    */
-  public List<FabricLink> barriers(List<VlanGraph.Point> points) {
-    int[] parts = fabric.parts(vlan, carriage, NOTHING);
+  public List<Integer> barriers(List<VlanGraph.Point> points, Failure failure) {
+    int[] parts = fabric.parts(vlan, carriage, failure);
     Set<Integer> inside = new HashSet<>();
     points.forEach(point -> inside.add(parts[fabric.box(point)]));
+    inside.remove(-1);
     return fabric.boundary(parts, inside);
   }
 

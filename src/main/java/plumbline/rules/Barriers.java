@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumbline.fabric.FabricLink;
+import plumbline.fabric.Failure;
 import plumbline.fabric.LinkEnd;
 import plumbline.fabric.VlanGraph.Point;
 import plumbline.finding.Place;
@@ -13,6 +14,7 @@ import plumbline.setting.Evidence;
 import plumbline.setting.Keys;
 import plumbline.setting.PortMode;
 import plumbline.setting.Truth;
+import plumbline.vlan.VlanId;
 
 /** Why a VLAN does not lead out of the parts of a network that some places are in. */
 final class Barriers {
@@ -26,7 +28,10 @@ final class Barriers {
   Barriers(FabricCase network, VlanSide side, List<Point> points) {
     this.network = network;
     this.side = side;
-    this.links = side.barriers(points);
+    this.links =
+        side.barriers(points, new Failure.None()).stream()
+            .map(network.sides().designed().links()::get)
+            .toList();
   }
 
   /** What is found at the links that lead out, as a clause; empty where no link does. */
@@ -39,7 +44,8 @@ final class Barriers {
             + (links.size() == 1 ? " does not carry it" : " do not carry it"));
   }
 
-  private static String name(FabricLink link) {
+  /** A link as the object of a sentence. */
+  static String name(FabricLink link) {
     return "the link "
         + link.first().port().switchName()
         + " "
@@ -50,7 +56,8 @@ final class Barriers {
         + fullName(link.second());
   }
 
-  private static String fullName(LinkEnd end) {
+  /** The name of an end in the dialect of its switch. */
+  static String fullName(LinkEnd end) {
     return end.device()
         .map(device -> device.fullName(end.port().port()))
         .orElse(end.port().port().toString());
@@ -66,17 +73,22 @@ final class Barriers {
 
   /** The lines that keep the VLAN from these links, of a few of them. */
   List<Proof> proofs() {
-    List<Proof> proofs = new ArrayList<>();
-    links.stream()
+    return links.stream()
         .limit(MOST)
-        .flatMap(link -> link.ends().stream())
+        .flatMap(link -> proofs(network, link, side.vlan()).stream())
+        .toList();
+  }
+
+  /** Why one link does not carry some VLAN. */
+  static List<Proof> proofs(FabricCase network, FabricLink link, VlanId vlan) {
+    return link.ends().stream()
         .flatMap(
             end ->
                 network.at(end.port().switchName()).flatMap(at -> at.caseOf(end.port())).stream())
         .filter(port -> port.settings().isPresent())
-        .filter(port -> port.settings().get().carries(side.vlan()) != Truth.YES)
-        .forEach(port -> proofs.addAll(proofs(port)));
-    return proofs;
+        .filter(port -> port.settings().get().carries(vlan) != Truth.YES)
+        .flatMap(port -> proofs(port).stream())
+        .toList();
   }
 
   private static List<Proof> proofs(PortCase port) {

@@ -88,16 +88,19 @@ final class BundleMemberDiffers implements PortRule {
     Optional<PortSettings> bundle = bundle(member, joined);
     String name = bundle.map(PortSettings::fullName).orElseGet(() -> "bundle " + joined.id());
     Map<Key<?>, String> differing = bundle.map(open -> differing(member, open)).orElse(Map.of());
+    Optional<Reserve> reserve =
+        bundle.map(open -> Reserve.of(open, member.at().settings().membersOf(open.name())));
     Candidate told =
         Candidate.of(
                 member.subject(),
                 "the settings of " + name,
                 "other than " + name + ": " + String.join("; ", differing.values()),
-                consequence(member, bundle, name),
+                consequence(reserve, name),
                 member.proofs(suspended),
                 Optional.of(member.port().at()))
             .beside(List.of(Place.ofPort(member.port().switchName(), name)));
-    Candidate candidate = working(members(member, bundle)) == 0 ? told.at(Severity.BREAKS) : told;
+    Candidate candidate =
+        reserve.filter(Reserve::isDown).isPresent() ? told.at(Severity.BREAKS) : told;
     Optional<PortCase> own =
         bundle.map(
             open ->
@@ -116,8 +119,13 @@ final class BundleMemberDiffers implements PortRule {
             && differing.keySet().stream()
                 .allMatch(key -> isAsDesigned(member, key) && !isAsDesigned(own.get(), key));
     return bundleDeparts
-        ? candidate.across(
-            new Across(differing.keySet(), own.get().subject().place().stream().toList(), true))
+        ? candidate
+            .about(
+                differing.containsKey(Keys.ALLOWED)
+                    ? misfits(own.get()).and(TaggedVlanExtra.reachable(own.get()))
+                    : VlanSet.NONE)
+            .across(
+                new Across(differing.keySet(), own.get().subject().place().stream().toList(), true))
         : candidate;
   }
 
@@ -215,41 +223,21 @@ final class BundleMemberDiffers implements PortRule {
   }
 
   private static boolean isListAsDesigned(PortCase port) {
-    Optional<VlanSet> wanted = port.wish(RoleKeys.TAGGED).map(Wanted::value);
-    Optional<VlanSet> allowed = port.get(Keys.ALLOWED).value();
-    if (wanted.isEmpty() || allowed.isEmpty()) {
-      return false;
-    }
-    Trunk trunk = Trunk.of(port, allowed.get());
+    return port.wish(RoleKeys.TAGGED).isPresent()
+        && port.get(Keys.ALLOWED).value().isPresent()
+        && misfits(port).isEmpty();
+  }
+
+  /** The VLANs that the list of a trunk lacks or has too many, by its role. */
+  private static VlanSet misfits(PortCase port) {
+    VlanSet wanted = port.wish(RoleKeys.TAGGED).map(Wanted::value).orElse(VlanSet.NONE);
     VlanSet mayCarry = port.wish(RoleKeys.MAY_CARRY).map(Wanted::value).orElse(VlanSet.NONE);
-    return trunk.notAllowed(wanted.get()).isEmpty()
-        && trunk.extra(wanted.get(), mayCarry).isEmpty();
+    Trunk trunk = Trunk.of(port, port.get(Keys.ALLOWED).value().orElse(VlanSet.NONE));
+    return trunk.notAllowed(wanted).plus(trunk.extra(wanted, mayCarry));
   }
 
-  private static String consequence(PortCase member, Optional<PortSettings> bundle, String name) {
-    List<PortSettings> all = members(member, bundle);
-    long working = working(all);
-    String left =
-        working == 0
-            ? "no member is left that passes frames, and " + name + " is down."
-            : working == 1 && all.size() > 1
-                ? "one cable is left of "
-                    + all.size()
-                    + ", and its failure takes "
-                    + name
-                    + " down."
-                : name + " has one cable less.";
-    return "The switch suspends the member until its lines equal those of the bundle: " + left;
-  }
-
-  private static List<PortSettings> members(PortCase member, Optional<PortSettings> bundle) {
-    return bundle.map(open -> member.at().settings().membersOf(open.name())).orElse(List.of());
-  }
-
-  /** How many members are not suspended or shut for certain. */
-  private static long working(List<PortSettings> members) {
-    return members.stream()
-        .filter(one -> !one.get(Keys.SUSPENDED).is(true) && !one.get(Keys.SHUT).is(true))
-        .count();
+  private static String consequence(Optional<Reserve> reserve, String name) {
+    return "The switch suspends the member until its lines equal those of the bundle: "
+        + reserve.map(Reserve::words).orElse(name + " has one cable less.");
   }
 }

@@ -197,7 +197,12 @@ final class Comparison {
       return Candidate.of(
               ends.subject(end),
               designed,
-              found + "; " + beside + " at " + TwoEnds.name(far),
+              found
+                  + (near.equals(end) ? "" : " at " + TwoEnds.name(near))
+                  + "; "
+                  + beside
+                  + " at "
+                  + TwoEnds.name(far),
               so,
               proofs(near, turned ? other : one, far, turned ? one : other),
               Optional.of(at))

@@ -26,11 +26,11 @@ final class GatewayFailure {
       DesignGateway.Served served,
       List<Need> failing,
       Truth address) {
-    boolean derived =
-        address != Truth.NO
-            && failing.stream()
-                .allMatch(need -> need.kind() == Kind.VLAN || need.kind() == Kind.PORT);
-    List<Place> carriers = carriers(device, served.vlan().id());
+    boolean derived = address != Truth.NO && failing.stream().allMatch(GatewayFailure::isBelow);
+    List<Place> carriers =
+        gateway.port().sub().isPresent()
+            ? parent(device, gateway)
+            : carriers(device, served.vlan().id());
     boolean noVlan = failing.stream().anyMatch(need -> need.kind() == Kind.VLAN);
     List<String> found = new ArrayList<>();
     List<Evidence> evidence = new ArrayList<>();
@@ -40,8 +40,8 @@ final class GatewayFailure {
       // where the VLAN is not there, that no port carries it says nothing more
       if (derived ? need.kind() != Kind.PORT || !noVlan : !isElsewhere(need, noVlan, carriers)) {
         found.add(lack(device, gateway, need.kind()));
-        boolean own = need.kind() != Kind.VLAN && need.kind() != Kind.PORT;
-        (own ? evidence : whole).addAll(need.evidence());
+        boolean ofText = need.kind() == Kind.VLAN || need.kind() == Kind.PORT;
+        (ofText ? whole : evidence).addAll(need.evidence());
       }
     }
     if (address == Truth.NO) {
@@ -61,10 +61,29 @@ final class GatewayFailure {
     return derived ? candidate.derivedFrom(carriers) : candidate;
   }
 
+  /** Whether the interface has the need of something else than itself. */
+  private static boolean isBelow(Need need) {
+    return need.kind() == Kind.VLAN || need.kind() == Kind.PORT || need.kind() == Kind.PARENT;
+  }
+
   /** What the VLAN or a designed port lacks is a finding there, and no fault of the interface. */
   private static boolean isElsewhere(Need need, boolean noVlan, List<Place> carriers) {
-    return need.kind() == Kind.VLAN
-        || (need.kind() == Kind.PORT && (noVlan || !carriers.isEmpty()));
+    return switch (need.kind()) {
+      case VLAN -> true;
+      case PORT -> noVlan || !carriers.isEmpty();
+      case PARENT -> !carriers.isEmpty();
+      default -> false;
+    };
+  }
+
+  /** The port of a sub-interface, where the design has it. */
+  private static List<Place> parent(SwitchCase device, Gateway gateway) {
+    return device
+        .designOf(gateway.port().parent())
+        .flatMap(port -> device.caseOf(port))
+        .flatMap(port -> port.subject().place())
+        .stream()
+        .toList();
   }
 
   /** Where groups stand, hosts use their addresses, and the interface's own may be right. */

@@ -17,7 +17,7 @@ final class GatewayUnreachable implements FabricRule {
           Severity.BREAKS,
           "hosts of a VLAN have no way to any of its gateways",
           RuleInfo.COMMON_PRACTICE,
-          Set.of("vlans.gateway: required"));
+          Set.of("gateways.at", "switches.management", "vlans.gateway: required"));
 
   @Override
   public RuleInfo info() {

@@ -43,8 +43,7 @@ final class LinkBundleClash implements LinkRule {
             .filter(end -> !end.get(Keys.BUNDLE).isDecided())
             .findFirst();
     if (!clashing.isEmpty()) {
-      clashing.forEach(
-          cable -> comparison.tell(candidate(link, cable, clashing.size(), cables.size())));
+      clashing.forEach(cable -> comparison.tell(candidate(link, cable, clashing.size())));
     } else if (open.isPresent()) {
       comparison.leaveOpen(
           open.get(),
@@ -90,7 +89,8 @@ final class LinkBundleClash implements LinkRule {
         && (one.value().isPresent() || other.value().isPresent());
   }
 
-  private static Candidate candidate(LinkCase link, TwoEnds cable, int clashing, int cables) {
+  private static Candidate candidate(LinkCase link, TwoEnds cable, int clashing) {
+    Optional<Reserve> reserve = link.reserve();
     TwoEnds ends = link.ends();
     boolean turned = !departs(cable.first()) && departs(cable.second());
     PortCase end = turned ? ends.second() : ends.first();
@@ -101,13 +101,10 @@ final class LinkBundleClash implements LinkRule {
                 ends.subject(end),
                 designed(link),
                 found(cable),
-                consequence(cable, clashing, cables),
+                consequence(cable, clashing, reserve),
                 Comparison.proofs(near, near.get(Keys.BUNDLE), far, far.get(Keys.BUNDLE)),
                 Optional.of(end.wish(RoleKeys.BUNDLE).map(Wanted::at).orElse(link.design().at())))
             .beside(ends.beside(end));
-    if (clashing < cables) {
-      candidate = candidate.at(Severity.WEAKENS);
-    }
     boolean goes = departs(cable.first()) || departs(cable.second());
     return goes
         ? candidate.across(new Across(Set.of(Keys.BUNDLE), places(link, cable), true))
@@ -157,19 +154,23 @@ final class LinkBundleClash implements LinkRule {
         + TwoEnds.name(cable.second());
   }
 
-  private static String consequence(TwoEnds cable, int clashing, int cables) {
-    String left =
-        clashing == cables
-            ? ""
-            : " The bundle runs on its other cables: "
-                + Words.count(clashing, "cable")
-                + " of "
-                + cables
-                + (clashing == 1 ? " is" : " are")
-                + " lost as a reserve.";
+  private static String consequence(TwoEnds cable, int clashing, Optional<Reserve> reserve) {
     return why(
             cable, cable.first().get(Keys.BUNDLE).value(), cable.second().get(Keys.BUNDLE).value())
-        + left;
+        + reserve.map(left -> remaining(left, clashing)).orElse("");
+  }
+
+  private static String remaining(Reserve reserve, int clashing) {
+    if (reserve.isUp()) {
+      return " The bundle runs on its other cables: "
+          + Words.count(clashing, "cable")
+          + " of "
+          + reserve.all()
+          + " "
+          + Words.are(clashing)
+          + " lost as a reserve.";
+    }
+    return reserve.isDown() && reserve.left() > 0 ? " Of the bundle, " + reserve.words() : "";
   }
 
   private static String why(TwoEnds cable, Optional<Bundle> one, Optional<Bundle> other) {

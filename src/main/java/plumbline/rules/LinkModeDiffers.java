@@ -57,8 +57,12 @@ final class LinkModeDiffers implements LinkRule {
     if (there.value().isEmpty()) {
       return tagged + ", and the trunk takes no untagged ones: nothing crosses the link.";
     }
-    return there.equals(here) || there.is(here.value().get())
-        ? tagged + ": only " + own + " crosses the link, untagged."
+    return there.is(here.value().get())
+        ? tagged
+            + ": at most "
+            + own
+            + " crosses the link, untagged."
+            + seen(access, here.value().get(), trunk, there.value().get())
         : tagged
             + "; untagged frames of "
             + own
@@ -66,6 +70,14 @@ final class LinkModeDiffers implements LinkRule {
             + trunk.at().name(there.value().get())
             + " at "
             + TwoEnds.name(trunk)
-            + ".";
+            + "."
+            + seen(access, here.value().get(), trunk, there.value().get());
+  }
+
+  private static String seen(PortCase access, VlanId own, PortCase trunk, VlanId untagged) {
+    return PerVlanTree.mayRun(access, own) && PerVlanTree.mayRun(trunk, untagged)
+        ? " A spanning tree per VLAN that hears the trunk blocks the access port: then nothing"
+            + " crosses."
+        : "";
   }
 }

@@ -7,11 +7,9 @@ import plumbline.design.RoleKey;
 import plumbline.design.RoleKeys;
 import plumbline.design.Wanted;
 import plumbline.finding.Severity;
-import plumbline.setting.Effect;
 import plumbline.setting.Key;
 import plumbline.setting.Keys;
 import plumbline.setting.PortMode;
-import plumbline.statement.SwitchCommand.TreeMode;
 import plumbline.vlan.VlanId;
 import plumbline.vlan.VlanSet;
 
@@ -25,9 +23,6 @@ final class LinkNativeDiffers implements LinkRule {
           "untagged frames of a link belong to different VLANs at its two ends",
           RuleInfo.COMMON_PRACTICE,
           Set.of("links.ends against each other"));
-
-  private static final Set<TreeMode.Mode> PER_VLAN =
-      Set.of(TreeMode.Mode.PVST, TreeMode.Mode.RAPID_PVST);
 
   @Override
   public RuleInfo info() {
@@ -96,7 +91,7 @@ final class LinkNativeDiffers implements LinkRule {
             + " does not cross the link.";
       }
     }
-    if (isNoticed(link.first(), one) && isNoticed(link.second(), other)) {
+    if (trunks && PerVlanTree.runs(link.first(), one) && PerVlanTree.runs(link.second(), other)) {
       return "The spanning trees of both ends run per VLAN and notice it: "
           + first
           + " is blocked at "
@@ -107,21 +102,17 @@ final class LinkNativeDiffers implements LinkRule {
           + TwoEnds.name(link.second())
           + ", so that neither crosses the link.";
     }
+    boolean perhaps =
+        trunks && PerVlanTree.mayRun(link.first(), one) && PerVlanTree.mayRun(link.second(), other);
     return "Untagged frames of "
         + first
         + " arrive in "
         + second
-        + ", and the other way round: unless a spanning tree per VLAN at both ends notices it and"
-        + " blocks both, they become one broadcast domain here.";
-  }
-
-  /** Trees per VLAN name the VLAN in what they send untagged (common practice, no source). */
-  private static boolean isNoticed(PortCase end, VlanId vlan) {
-    var tree = end.at().settings().tree();
-    return tree.mode().value().filter(PER_VLAN::contains).isPresent()
-        && tree.isOff(vlan) == plumbline.setting.Truth.NO
-        && end.get(Keys.BPDU_FILTER).isDecided()
-        && !end.get(Keys.BPDU_FILTER).is(Effect.ON);
+        + ", and the other way round: "
+        + (perhaps
+            ? "unless a spanning tree per VLAN at both ends notices it and blocks both, "
+            : "no spanning tree notices it, and ")
+        + "they become one broadcast domain here.";
   }
 
   private static String tagging(PortCase untagged, PortCase tagged) {

@@ -62,7 +62,7 @@ final class ModeDiffers implements PortRule {
     String behind = Words.behind(port.port());
     return switch (found) {
       case ACCESS ->
-          "Only "
+          (port.isLinkEnd() ? "At most " : "Only ")
               + vlan(port, port.get(Keys.ACCESS_VLAN))
               + " passes, untagged"
               + voice(port)

@@ -2,7 +2,6 @@ package plumbline.rules;
 
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiFunction;
 import plumbline.design.DesignVlan;
 import plumbline.design.RoleKey;
 import plumbline.design.RoleKeys;
@@ -36,10 +35,10 @@ final class PairDiffers implements PairRule {
   public void check(PairCase pair, Outcomes outcomes) {
     Comparison comparison = new Comparison(pair.ends(), outcomes);
     comparison.ask(mode(pair));
-    Optional<PortMode> both =
-        pair.first().get(Keys.MODE).value().filter(one -> pair.second().get(Keys.MODE).is(one));
+    Optional<PortMode> both = fixedMode(pair.first()).value().filter(fixedMode(pair.second())::is);
     if (both.filter(PortMode.TRUNK::equals).isPresent()) {
       comparison.ask(untagged(pair, "native", Keys.NATIVE_VLAN, RoleKeys.NATIVE));
+      comparison.ask(tagging(pair));
       new CarriedLists(pair.ends(), comparison, side -> lost(pair, side)).compare();
     } else if (both.filter(PortMode.ACCESS::equals).isPresent()) {
       comparison.ask(untagged(pair, "access", Keys.ACCESS_VLAN, RoleKeys.ACCESS));
@@ -75,27 +74,58 @@ final class PairDiffers implements PairRule {
 
   private static Comparison.Asked<VlanId> untagged(
       PairCase pair, String kind, Key<VlanId> key, RoleKey<DesignVlan> role) {
-    BiFunction<VlanId, VlanId, String> so =
-        (one, other) ->
-            "Untagged frames of "
-                + pair.host().name()
-                + " land in "
-                + pair.first().at().name(one)
-                + " by "
-                + pair.pair().first()
-                + " and in "
-                + pair.second().at().name(other)
-                + " by "
-                + pair.pair().second()
-                + ": a machine that sends untagged changes its network with the port.";
     return new Comparison.Asked<>(
         kind + " VLAN",
         Set.of(key),
         port -> port.get(key),
         port -> port.wish(role).map(wish -> new Wanted<>(wish.value().id(), wish.at())),
         vlan -> Words.role(kind, pair.first().design(), vlan),
-        so,
+        (one, other) -> landing(pair, one, other),
         (one, other) -> VlanSet.of(one.number(), other.number()));
+  }
+
+  private static String landing(PairCase pair, VlanId one, VlanId other) {
+    boolean dropped = isDropped(pair.first(), one);
+    boolean otherDropped = isDropped(pair.second(), other);
+    String frames = "Untagged frames of " + pair.host().name();
+    if (dropped && otherDropped) {
+      return frames + " are dropped by both ports.";
+    }
+    return frames
+        + fate(pair.first(), one)
+        + " by "
+        + pair.pair().first()
+        + " and"
+        + fate(pair.second(), other)
+        + " by "
+        + pair.pair().second()
+        + ": a machine that sends untagged "
+        + (dropped || otherDropped ? "loses the network" : "changes its network")
+        + " with the port.";
+  }
+
+  private static String fate(PortCase port, VlanId untagged) {
+    return isDropped(port, untagged) ? " are dropped" : " land in " + port.at().name(untagged);
+  }
+
+  /** A trunk drops them where its native VLAN is tagged, or is none that it lets through. */
+  private static boolean isDropped(PortCase port, VlanId untagged) {
+    return port.get(Keys.MODE).is(PortMode.TRUNK) && (port.tagsNative() || port.bars(untagged));
+  }
+
+  private static Comparison.Asked<Boolean> tagging(PairCase pair) {
+    return Comparison.Asked.of(
+        "native tagging",
+        Set.of(Keys.NATIVE_TAGGING),
+        port -> port.get(Keys.NATIVE_TAGGING),
+        port -> port.wish(RoleKeys.NATIVE_TAGGING),
+        tagged -> tagged ? "native VLAN tagged" : "native VLAN untagged",
+        (one, other) ->
+            "Untagged frames of "
+                + pair.host().name()
+                + " are dropped by "
+                + (one ? pair.pair().first() : pair.pair().second())
+                + ", where the native VLAN is tagged.");
   }
 
   private static Comparison.Asked<Optional<VoiceVlan>> voice() {

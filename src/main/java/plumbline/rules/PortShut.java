@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import plumbline.design.DesignPort;
 import plumbline.effective.PortSettings;
+import plumbline.effective.SwitchSettings;
 import plumbline.finding.Severity;
 import plumbline.rules.Outcome.Candidate;
 import plumbline.setting.Keys;
@@ -73,7 +74,10 @@ final class PortShut implements PortRule {
             .allMatch(
                 one -> one.settings().filter(open -> open.get(Keys.SHUT).is(true)).isPresent());
     if (!allShut) {
-      return "This cable passes nothing, so that the bundle lacks it.";
+      return reserve(port)
+          .filter(Reserve::isDown)
+          .map(left -> "This cable passes nothing: " + left.words())
+          .orElse("This cable passes nothing, so that the bundle lacks it.");
     }
     String link = Words.behind(port.designedBundle().orElseThrow());
     return members.size() == 1
@@ -83,6 +87,14 @@ final class PortShut implements PortRule {
             + " members are shut, and "
             + link
             + " is down.";
+  }
+
+  private static Optional<Reserve> reserve(PortCase member) {
+    SwitchSettings device = member.at().settings();
+    return member
+        .designedBundle()
+        .flatMap(bundle -> device.port(bundle.port()))
+        .map(bundle -> Reserve.of(bundle, device.membersOf(bundle.name())));
   }
 
   private static String consequence(PortCase port) {

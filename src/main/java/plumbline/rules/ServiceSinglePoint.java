@@ -54,7 +54,7 @@ final class ServiceSinglePoint implements FabricRule {
     Map<Failure, Map<VlanId, List<String>>> told = new LinkedHashMap<>();
     if (network.told().test("host-single-point")) {
       for (SinglePoint point : HostSinglePoint.of(network)) {
-        told.put(point.failure(), point.hosts());
+        told.put(point.failure(), point.who());
       }
     }
     return told;
@@ -109,7 +109,19 @@ final class ServiceSinglePoint implements FabricRule {
   private static Candidate weak(
       FabricCase network, ServiceSide service, Subject subject, List<Failure> stopping) {
     FailureWords words = new FailureWords(network.sides().designed());
-    List<String> things = stopping.stream().map(words::of).toList();
+    // a switch takes its gateway with it
+    List<String> things =
+        stopping.stream()
+            .filter(
+                failure ->
+                    !(failure instanceof Failure.OfGateway gateway)
+                        || stopping.stream()
+                            .noneMatch(
+                                other ->
+                                    other instanceof Failure.OfSwitch down
+                                        && down.name().equals(gateway.name())))
+            .map(words::of)
+            .toList();
     return candidate(
         service,
         subject,
@@ -121,8 +133,8 @@ final class ServiceSinglePoint implements FabricRule {
             + " and stops."
             + (things.size() == 1
                 ? ""
-                : " So it does when one of "
-                    + Words.count(things.size() - 1, "other thing")
+                : " So it does when "
+                    + Words.either(things.subList(1, things.size()))
                     + " fails."));
   }
 
@@ -138,21 +150,13 @@ final class ServiceSinglePoint implements FabricRule {
                 + " of "
                 + Words.count(one.members().size(), "member")
                 + " left when one "
-                + either(one.survives())
+                + Words.either(one.survives().stream().map(Service.Failure::toString).toList())
                 + " fails",
             found,
             so,
             List.of(),
             Optional.of(one.at()))
         .about(VlanSet.of(vlans));
-  }
-
-  private static String either(Set<Service.Failure> kinds) {
-    List<String> words = kinds.stream().map(Service.Failure::toString).toList();
-    int last = words.size() - 1;
-    return last == 0
-        ? words.get(0)
-        : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
   }
 
   private static String members(ServiceSide service, Failure failure) {

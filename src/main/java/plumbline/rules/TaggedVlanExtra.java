@@ -51,7 +51,7 @@ final class TaggedVlanExtra extends TaggedVlans {
   private Outcome found(
       PortCase port, VlanSet extra, Wanted<VlanSet> wish, Setting<VlanSet> allowed) {
     VlanDatabase database = port.at().settings().vlans();
-    VlanSet there = extra.and(reachable(port, database));
+    VlanSet there = extra.and(reachable(port));
     VlanSet perhaps =
         VlanSet.of(
             extra
@@ -113,7 +113,8 @@ final class TaggedVlanExtra extends TaggedVlans {
   }
 
   /** VLANs that exist here; where the text does not hold the list, also the declared ones. */
-  private static VlanSet reachable(PortCase port, VlanDatabase database) {
+  static VlanSet reachable(PortCase port) {
+    VlanDatabase database = port.at().settings().vlans();
     VlanSet declared =
         VlanSet.of(port.design().vlans().values().stream().map(DesignVlan::id).toList());
     return database.known() ? database.existing() : database.existing().plus(declared);

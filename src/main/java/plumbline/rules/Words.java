@@ -50,6 +50,11 @@ final class Words {
     return Wording.list(words);
   }
 
+  /** The same with {@code or}. */
+  static String either(List<String> words) {
+    return list(words).replaceFirst(" and (?=[^,]*$)", " or ");
+  }
+
   /** {@code is} or {@code are}. */
   static String are(int count) {
     return count == 1 ? "is" : "are";

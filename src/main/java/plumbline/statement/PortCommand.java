@@ -161,8 +161,14 @@ public sealed interface PortCommand extends Command {
   /** Number under which two switches offer this bundle together, or {@code peer-link}. */
   record MultiChassis(Optional<String> id) implements PortCommand {}
 
-  /** Speed in Mb/s, or {@code auto}. */
-  record Speed(Optional<String> speed) implements PortCommand {}
+  /**
+   * Speed in Mb/s, {@code auto}, or {@link #OWN}: the only one that the port's optics have, without
+   * negotiation of the link (IEEE 802.3 clause 37).
+   */
+  record Speed(Optional<String> speed) implements PortCommand {
+    /** No number is said, and the link is not negotiated. */
+    public static final String OWN = "nonegotiate";
+  }
 
   /** {@code full}, {@code half} or {@code auto}. */
   record Duplex(Optional<String> duplex) implements PortCommand {}

@@ -75,6 +75,18 @@ public sealed interface SwitchCommand extends Command {
   /** Tags the native VLAN on every trunk. */
   record NativeTaggingDefault() implements SwitchCommand {}
 
+  /**
+   * Puts an access map on VLANs: a filter of all that is switched in them or routed out of or into
+   * them.
+   *
+   * @param map the map; empty where a negation leaves it out
+   * @param vlans which; empty where a negation leaves them out and means all of the map
+   */
+  record VlanFilter(Optional<String> map, Optional<VlanSet> vlans) implements SwitchCommand {}
+
+  /** Puts a packet filter on the open VLANs, in dialects that say so in the VLAN's stanza. */
+  record VlanStanzaFilter(Optional<String> operands) implements SwitchCommand {}
+
   /** Spanning-tree protocol in use. */
   record TreeMode(Optional<Mode> mode) implements SwitchCommand {
     /** The protocols. */

@@ -92,6 +92,9 @@ final class PortBuilder extends SwitchConfigParserBaseVisitor<Command> {
     if (value.AUTO() != null) {
       return "auto";
     }
+    if (value.NONEGOTIATE() != null) {
+      return PortCommand.Speed.OWN;
+    }
     Matcher speed = SPEED.matcher(value.getStop().getText());
     if (!speed.matches()) {
       operands.refuse();

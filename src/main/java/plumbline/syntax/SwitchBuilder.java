@@ -26,8 +26,10 @@ import plumbline.syntax.SwitchConfigParser.SystemMtuContext;
 import plumbline.syntax.SwitchConfigParser.SystemMtuJumboContext;
 import plumbline.syntax.SwitchConfigParser.SystemMtuRoutingContext;
 import plumbline.syntax.SwitchConfigParser.UdldDefaultContext;
+import plumbline.syntax.SwitchConfigParser.VlanFilterContext;
 import plumbline.syntax.SwitchConfigParser.VtpModeContext;
 import plumbline.text.Secrets;
+import plumbline.vlan.VlanSet;
 
 /** Makes commands of the switch-wide lines and of the headers of ports and unread blocks. */
 final class SwitchBuilder extends SwitchConfigParserBaseVisitor<Command> {
@@ -87,6 +89,15 @@ final class SwitchBuilder extends SwitchConfigParserBaseVisitor<Command> {
   @Override
   public Command visitNativeTaggingDefault(NativeTaggingDefaultContext line) {
     return new SwitchCommand.NativeTaggingDefault();
+  }
+
+  @Override
+  public Command visitVlanFilter(VlanFilterContext line) {
+    Optional<VlanSet> vlans =
+        line.vlans() != null
+            ? Optional.of(operands.vlans(line.vlans()))
+            : Optional.ofNullable(line.ALL()).map(all -> VlanSet.ALL);
+    return new SwitchCommand.VlanFilter(operands.word(line.word()), operands.needed(vlans));
   }
 
   @Override

@@ -33,6 +33,15 @@ final class SwitchPrinter {
               on(SwitchCommand.VlanSpreadingDomain.class, c -> "vtp domain" + text(c.name())),
               on(SwitchCommand.VlanSpreadingPruning.class, c -> "vtp pruning"),
               on(SwitchCommand.NativeTaggingDefault.class, c -> "vlan dot1q tag native"),
+              on(
+                  SwitchCommand.VlanFilter.class,
+                  c ->
+                      "vlan filter"
+                          + operand(c.map())
+                          + operand(c.vlans().map(list -> "vlan-list " + list))),
+              on(
+                  SwitchCommand.VlanStanzaFilter.class,
+                  c -> "ip access-group" + operand(c.operands())),
               on(SwitchCommand.TreeMode.class, c -> "spanning-tree mode" + operand(c.mode())),
               on(SwitchCommand.TreeEnable.class, c -> "spanning-tree"),
               on(SwitchCommand.TreeOfVlans.class, c -> "spanning-tree vlan " + c.vlans()),

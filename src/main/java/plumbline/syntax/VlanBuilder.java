@@ -20,6 +20,7 @@ import plumbline.syntax.SwitchConfigParser.VlanMembersContext;
 import plumbline.syntax.SwitchConfigParser.VlanNameContext;
 import plumbline.syntax.SwitchConfigParser.VlanSessionContext;
 import plumbline.syntax.SwitchConfigParser.VlanShutdownContext;
+import plumbline.syntax.SwitchConfigParser.VlanStanzaFilterContext;
 import plumbline.syntax.SwitchConfigParser.VlanStateContext;
 import plumbline.syntax.SwitchConfigParser.VlansContext;
 
@@ -65,6 +66,11 @@ final class VlanBuilder extends SwitchConfigParserBaseVisitor<Command> {
   @Override
   public Command visitVlanShutdown(VlanShutdownContext line) {
     return new SwitchCommand.VlanShutdown();
+  }
+
+  @Override
+  public Command visitVlanStanzaFilter(VlanStanzaFilterContext line) {
+    return new SwitchCommand.VlanStanzaFilter(operands.needed(Operands.words(line.tail())));
   }
 
   @Override

@@ -156,8 +156,22 @@ class BothEndsTest {
     assertThat(said(one))
         .singleElement()
         .asString()
-        .startsWith("weakens negotiation-open sw2: ")
+        .contains(" negotiation-open sw2: ")
         .contains("Tagged frames are dropped at sw2 GigabitEthernet1/0/48");
+  }
+
+  @Test
+  void a_port_left_to_negotiation_does_not_reach_a_routed_one() throws IOException {
+    assertThat(
+            said(
+                run(
+                    link("mtu: 1500"),
+                    device("sw1", "switchport mode dynamic auto"),
+                    device("sw2", "no switchport", "ip address 192.0.2.1 255.255.255.0"))))
+        .singleElement()
+        .asString()
+        .contains(" negotiation-open sw1: ")
+        .endsWith(" One end routes and the other bridges: no VLAN crosses the link.");
   }
 
   @Test

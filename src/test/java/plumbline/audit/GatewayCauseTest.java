@@ -94,6 +94,64 @@ class GatewayCauseTest {
   }
 
   @Test
+  void a_filter_on_the_vlan_itself_leaves_open_whether_the_gateway_is_filtered() {
+    String bare = LAB.replace(" ip access-group LAB in\n", "");
+    assertThat(ids(VLANS, ROUTING, DESK, BENCH, OFFICE, bare))
+        .containsExactly("weakens gateway-filter-missing/sw1/Vlan260/lab");
+    String filter = "vlan filter LAB vlan-list 255-260\n!\n";
+    Finding open =
+        only(
+            audit(DESIGN, VLANS, filter, ROUTING, DESK, BENCH, OFFICE, bare),
+            "unverified gateway-filter-missing/sw1/Vlan260/lab");
+    assertThat(open.found())
+        .isEqualTo(
+            "cannot be told: a filter stands on the VLAN itself, and what it filters is not read");
+    assertThat(evidence(open)).containsExactly("7 vlan filter LAB vlan-list 255-260");
+  }
+
+  private static final String UPLINK =
+      "interface GigabitEthernet1/0/9\n no switchport\n no ip address\n";
+  private static final String TAGGED =
+      "!\ninterface GigabitEthernet1/0/9.250\n encapsulation dot1Q 250\n"
+          + " ip address 192.0.2.1 255.255.255.128\n";
+  private static final String WITH_UPLINK =
+      DESIGN
+          .replace("Gi1/0/1: desk, ", "Gi1/0/9: router, ")
+          .replace("roles:", "roles:\n  router: {mode: routed}");
+
+  @Test
+  void a_gateway_whose_port_below_is_shut_is_a_consequence_of_that() {
+    assertThat(ids(audit(WITH_UPLINK, VLANS, ROUTING, BENCH, UPLINK, TAGGED, LAB))).isEmpty();
+    String shut = UPLINK + " shutdown\n";
+    assertThat(
+            only(
+                    audit(WITH_UPLINK, VLANS, ROUTING, BENCH, shut, TAGGED, LAB),
+                    "breaks port-shut/sw1/GigabitEthernet1/0/9/router")
+                .consequence())
+        .isEqualTo(
+            "The router device has no connection through this port. Until then the gateway for"
+                + " office (250) does not work.");
+    Finding own =
+        audit(WITH_UPLINK, VLANS, ROUTING, BENCH, shut, TAGGED + " shutdown\n", LAB)
+            .findings()
+            .get(1);
+    assertThat(own.id()).isEqualTo("gateway-not-working/sw1/GigabitEthernet1/0/9.250/office");
+    assertThat(own.found()).isEqualTo("GigabitEthernet1/0/9.250 is shut");
+  }
+
+  @Test
+  void a_port_below_that_is_shut_and_in_no_design_place_is_told_with_the_gateway() {
+    String design = WITH_UPLINK.replace("Gi1/0/9: router, ", "");
+    Finding found =
+        only(
+            audit(design, VLANS, ROUTING, BENCH, UPLINK + " shutdown\n", TAGGED, LAB),
+            "weakens gateway-not-working/sw1/GigabitEthernet1/0/9.250/office");
+    assertThat(found.found()).isEqualTo("GigabitEthernet1/0/9 is shut");
+    assertThat(evidence(found))
+        .containsExactly("15 shutdown", "17 interface GigabitEthernet1/0/9.250");
+  }
+
+  @Test
   void a_cause_of_its_own_stands_beside_the_absent_vlan() {
     assertThat(ids(VLANS, "no vlan 250\n", ROUTING, DESK, BENCH, OFFICE + " shutdown\n", LAB))
         .containsExactly(
@@ -344,8 +402,9 @@ class GatewayCauseTest {
             .replace("  sw2: [office]\n", "");
     String stage = "interface Vlan240\n ip address 198.51.100.1 255.255.255.0\n";
     String guest = "interface Vlan270\n ip address 203.0.113.1 255.255.255.0\n";
+    // no link of the design joins the two switches
     assertThat(ids(audit(design, VLANS, "no ip routing\n!\n", DESK, BENCH, stage, guest)))
-        .isEmpty();
+        .containsExactly("breaks gateway-unreachable///lab", "breaks gateway-unreachable///office");
   }
 
   @Test

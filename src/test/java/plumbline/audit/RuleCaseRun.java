@@ -122,7 +122,7 @@ public final class RuleCaseRun {
       text.append(text.isEmpty() ? "" : "\n")
           .append(finding.severity())
           .append("  ")
-          .append(finding.place().map(Object::toString).orElse("no switch of the design"))
+          .append(finding.place().map(Object::toString).orElse("the network"))
           .append(finding.subject().isEmpty() ? "" : ", " + finding.subject())
           .append('\n');
       line(text, "found", finding.found());

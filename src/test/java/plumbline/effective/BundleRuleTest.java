@@ -90,6 +90,18 @@ class BundleRuleTest {
   }
 
   @Test
+  void a_port_that_does_not_negotiate_has_the_one_speed_of_its_optics_where_that_is_known() {
+    // IEEE Std 802.3 clause 37: auto-negotiation of 1000BASE-X settles duplex and pause, not speed
+    PortSettings fibre = port("speed nonegotiate");
+    assertThat(show(fibre, Keys.SPEED)).isEqualTo("1000");
+    assertThat(why(fibre, Keys.SPEED)).isEqualTo("5: speed nonegotiate");
+    assertThat(show(port("speed nonegotiate;no speed nonegotiate"), Keys.SPEED)).isEqualTo("auto");
+    SwitchSettings ten = campus(stanza("Te1/1/1", "speed nonegotiate"));
+    assertThat(show(port(ten, "Te1/1/1"), Keys.SPEED))
+        .isEqualTo("? the speed of a port that does not negotiate stands in no line");
+  }
+
+  @Test
   void members_that_differ_in_speed_under_a_silent_bundle_are_undecided() {
     SwitchSettings settings = bundle(TRUNK, "speed 100;" + MEMBER, "speed 1000;" + MEMBER);
     assertThat(show(port(settings, "Gi1/0/1"), Keys.SUSPENDED))

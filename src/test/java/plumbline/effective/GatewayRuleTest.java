@@ -188,4 +188,55 @@ class GatewayRuleTest {
     assertThat(show(svi(ADDRESS + ";ip access-group A out;no ip access-group A out").filtered()))
         .isEqualTo("false");
   }
+
+  private static final String ON_VLAN =
+      "? a filter stands on the VLAN itself, and what it filters is not read";
+
+  private static String filtered(String linesOutside) {
+    return show(
+        gateway("ip routing\nvlan 10\n" + linesOutside + PORT + stanza("Vlan10", ADDRESS))
+            .filtered());
+  }
+
+  @Test
+  void a_filter_on_the_vlan_leaves_open_whether_the_gateway_is_filtered() {
+    Gateway gateway =
+        gateway(
+            "ip routing\nvlan 10\nvlan filter M vlan-list 8-10\n"
+                + PORT
+                + stanza("Vlan10", ADDRESS));
+    assertThat(show(gateway.filtered())).isEqualTo(ON_VLAN);
+    assertThat(why(gateway.filtered())).isEqualTo("6: vlan filter M vlan-list 8-10");
+    assertThat(filtered("vlan filter M vlan-list all\n")).isEqualTo(ON_VLAN);
+    assertThat(filtered(" ip access-group LIST in\n")).isEqualTo(ON_VLAN);
+    assertThat(filtered(" apply access-list ip LIST routed-in\n")).isEqualTo(ON_VLAN);
+  }
+
+  @Test
+  void a_filter_on_other_vlans_or_one_that_is_taken_off_again_says_nothing_of_this_gateway() {
+    assertThat(filtered("vlan filter M vlan-list 8-9,11\n")).isEqualTo("false");
+    assertThat(filtered("vlan filter M vlan-list 8-10\nno vlan filter M vlan-list 10\n"))
+        .isEqualTo("false");
+    assertThat(filtered("vlan filter M vlan-list 10\nno vlan filter M\n")).isEqualTo("false");
+    assertThat(filtered("vlan filter M vlan-list 10\nno vlan filter N vlan-list 10\n"))
+        .isEqualTo(ON_VLAN);
+    assertThat(filtered(" ip access-group LIST in\n no ip access-group LIST in\n"))
+        .isEqualTo("false");
+    assertThat(filtered("!\nvlan 11\n ip access-group LIST in\n")).isEqualTo("false");
+  }
+
+  @Test
+  void a_list_of_filtered_vlans_that_cannot_be_read_leaves_every_gateway_open() {
+    assertThat(filtered("vlan filter M vlan-list 8-,1x\n")).isEqualTo("? line 6 is not understood");
+  }
+
+  @Test
+  void a_filter_on_the_interface_counts_beside_one_on_the_vlan() {
+    Gateway gateway =
+        gateway(
+            "ip routing\nvlan 10\nvlan filter M vlan-list 10\n"
+                + PORT
+                + stanza("Vlan10", ADDRESS + ";ip access-group A in"));
+    assertThat(show(gateway.filtered())).isEqualTo("true");
+  }
 }
