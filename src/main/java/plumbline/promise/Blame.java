@@ -32,7 +32,8 @@ final class Blame {
   boolean isWanted() {
     Fabric fabric = found.fabric();
     for (int link = 0; link < fabric.links().size(); link++) {
-      if (isFaulty(link, VlanSide.NOTHING) || losesCables(link)) {
+      // a link that spanning tree blocks now may take over
+      if (lacks(link, VlanSide.NOTHING) || losesCables(link)) {
         return true;
       }
     }
@@ -138,9 +139,13 @@ final class Blame {
     return designed.fabric().joinedBy(link, designed.vlan(), failure);
   }
 
-  private boolean isFaulty(int link, Failure failure) {
+  private boolean lacks(int link, Failure failure) {
     return !wanted(link, failure).isEmpty()
-        && found.fabric().mayJoin(link, found.vlan(), failure).isEmpty()
+        && found.fabric().mayJoin(link, found.vlan(), failure).isEmpty();
+  }
+
+  private boolean isFaulty(int link, Failure failure) {
+    return lacks(link, failure)
         && (found.carriage().forwards(link, failure) != Truth.NO
             || found.fabric().isOpen(link, failure) != Truth.YES);
   }
