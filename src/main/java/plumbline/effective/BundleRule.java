@@ -115,6 +115,8 @@ final class BundleRule {
     return member
         .get(Keys.BUNDLE)
         .value()
+        // a bundle is in no bundle, whatever its lines say
+        .filter(any -> !member.name().kind().isBundle())
         .flatMap(
             bundle ->
                 List.of(PortKind.PORT_CHANNEL, PortKind.LAG).stream()

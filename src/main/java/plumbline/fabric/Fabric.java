@@ -153,13 +153,42 @@ public final class Fabric {
    */
   public int[] parts(VlanId vlan, Carriage carriage, Failure failure) {
     Parts parts = new Parts(chassis.count(), box -> isDown(box, failure));
-    chassis.rings().forEach(parts::join);
+    joins(vlan, carriage, failure, false).forEach(parts::join);
+    return parts.all();
+  }
+
+  /**
+   * The boxes that a VLAN joins while something fails, in pairs.
+   *
+   * @param surely whether only what joins them for certain counts
+   */
+  List<Connectivity.Edge> joins(VlanId vlan, Carriage carriage, Failure failure, boolean surely) {
+    List<Connectivity.Edge> edges = new ArrayList<>(chassis.rings());
+    edges.removeIf(edge -> isDown(edge.one(), failure) || isDown(edge.other(), failure));
     for (int link = 0; link < links.size(); link++) {
-      if (carriage.forwards(link, failure) != Truth.NO) {
-        mayJoin(link, vlan, failure).forEach(parts::join);
+      Truth forwards = carriage.forwards(link, failure);
+      if (surely ? forwards == Truth.YES : forwards != Truth.NO) {
+        edges.addAll(surely ? joinedBy(link, vlan, failure) : mayJoin(link, vlan, failure));
       }
     }
-    return parts.all();
+    return edges;
+  }
+
+  /** How many switches and members of stacks there are. */
+  public int boxes() {
+    return chassis.count();
+  }
+
+  /** Some place on a box. */
+  VlanGraph.Point placeOn(int box) {
+    Chassis.Box of = chassis.box(box);
+    return VlanGraph.Point.ofMember(of.name(), of.member().orElse(0));
+  }
+
+  /** The failure of the switch, or member of a stack, that a place is on. */
+  public Failure switchAt(VlanGraph.Point point) {
+    Chassis.Box box = chassis.box(box(point));
+    return new Failure.OfSwitch(box.name(), box.member());
   }
 
   /** The links, by index, of which one end is in some of these parts and the other in none. */
@@ -184,6 +213,23 @@ public final class Fabric {
         : List.of();
   }
 
+  /** The boxes that it joins for certain or perhaps. */
+  public List<Connectivity.Edge> mayJoin(int link, VlanId vlan, Failure failure) {
+    return facts.get(link).crosses().possible().contains(vlan)
+        ? edges(link, failure, false)
+        : List.of();
+  }
+
+  /** Every single failure of a switch, stack member, link or cable of a bundle, in design order. */
+  public List<Failure> failures() {
+    return SingleFailures.of(chassis, links);
+  }
+
+  /** Whether enough cables of a link are left while something fails, whatever it carries. */
+  public boolean mayStand(int link, Failure failure) {
+    return links.get(link).isUp() != Truth.NO && !edges(link, failure, false).isEmpty();
+  }
+
   /** Where frames would go that every open link carries. */
   public Carriage openPaths() {
     BitSet certain = new BitSet();
@@ -193,13 +239,6 @@ public final class Fabric {
       possible.set(link, facts.get(link).open() != Truth.NO);
     }
     return new VlanGraph(chassis, links, certain, possible);
-  }
-
-  /** The boxes that it joins for certain or perhaps. */
-  public List<Connectivity.Edge> mayJoin(int link, VlanId vlan, Failure failure) {
-    return facts.get(link).crosses().possible().contains(vlan)
-        ? edges(link, failure, false)
-        : List.of();
   }
 
   /** Whether spanning tree runs over a link while something fails. */
@@ -266,21 +305,5 @@ public final class Fabric {
       lost += ends && cable.up() != Truth.NO ? 1 : 0;
     }
     return lost == 0 ? Truth.YES : link.survives(lost);
-  }
-
-  /** Every single failure of a switch, stack member, link or cable of a bundle, in design order. */
-  public List<Failure> failures() {
-    List<Failure> all = new ArrayList<>();
-    for (int at = 0; at < chassis.count(); at++) {
-      all.add(new Failure.OfSwitch(chassis.box(at).name(), chassis.box(at).member()));
-    }
-    for (int link = 0; link < links.size(); link++) {
-      all.add(new Failure.OfLink(link));
-      int cables = links.get(link).cables().size();
-      for (int cable = 0; cable < cables && cables > 1; cable++) {
-        all.add(new Failure.OfCable(link, cable));
-      }
-    }
-    return all;
   }
 }

@@ -47,12 +47,36 @@ final class ImpactWords {
     if (!later.isEmpty()) {
       String worst = worst(later);
       sentences.add("When " + worst + " fails, " + clauses(later.get(worst)) + ".");
-      List<String> others = later.keySet().stream().filter(one -> !one.equals(worst)).toList();
-      if (!others.isEmpty()) {
-        sentences.add("Part of it is lost too when " + either(others) + " fails.");
-      }
+      Set<Affected> most = whatever(later.get(worst));
+      List<String> same = new ArrayList<>();
+      List<String> part = new ArrayList<>();
+      List<String> other = new ArrayList<>();
+      later.forEach(
+          (failure, all) -> {
+            Set<Affected> these = whatever(all);
+            List<String> kind = these.equals(most) ? same : most.containsAll(these) ? part : other;
+            if (!failure.equals(worst)) {
+              kind.add(failure);
+            }
+          });
+      add(sentences, "The same is lost when ", same);
+      add(sentences, "Part of it is lost too when ", part);
+      add(sentences, "Something else is lost when ", other);
     }
     return String.join(" ", sentences);
+  }
+
+  private static void add(List<String> sentences, String lost, List<String> failures) {
+    if (!failures.isEmpty()) {
+      sentences.add(lost + either(failures) + " fails.");
+    }
+  }
+
+  /** What is lost, by whatever failure. */
+  private static Set<Affected> whatever(List<Affected> all) {
+    return all.stream()
+        .map(one -> new Affected(one.who(), one.vlan(), one.loss(), Optional.empty()))
+        .collect(Collectors.toSet());
   }
 
   /** The failure that takes most; of several the first. */

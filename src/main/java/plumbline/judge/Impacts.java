@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import plumbline.design.RoleKeys;
 import plumbline.fabric.Fabric;
 import plumbline.fabric.Failure;
 import plumbline.finding.Affected;
@@ -25,6 +26,8 @@ import plumbline.promise.FaultPlaces;
  * for. Findings that take something only together each tell it, at its severity.
  */
 public final class Impacts {
+  private static final String SETTINGS = "port-setting-differs";
+
   /** The rules whose findings say why a VLAN does not pass a place. */
   private static final Set<String> CAUSES =
       Set.of(
@@ -41,6 +44,7 @@ public final class Impacts {
           "native-vlan-in-use",
           "negotiation-open",
           "port-absent",
+          SETTINGS,
           "port-shut",
           "tagged-vlan-missing",
           "vlan-inactive",
@@ -103,7 +107,8 @@ public final class Impacts {
     for (Place place : places.of(fault)) {
       for (int index : at.getOrDefault(place, List.of())) {
         Finding finding = findings.get(index);
-        if (finding.vlans().isEmpty() || finding.vlans().contains(fault.vlan())) {
+        if (isOf(finding, fault)
+            && (finding.vlans().isEmpty() || finding.vlans().contains(fault.vlan()))) {
           found.add(index);
         }
       }
@@ -113,6 +118,13 @@ public final class Impacts {
       found.removeIf(index -> findings.get(index).rule().equals("negotiation-open"));
     }
     return found.stream().sorted().toList();
+  }
+
+  /** Of the many settings that one rule tells of, one says how many cables a bundle needs. */
+  private static boolean isOf(Finding finding, Fault fault) {
+    return !finding.rule().equals(SETTINGS)
+        || (fault instanceof Fault.OfBundle
+            && finding.designed().contains(RoleKeys.MIN_LINKS.name() + " "));
   }
 
   private Finding told(Finding finding, List<Effect> effects) {

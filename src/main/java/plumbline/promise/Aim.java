@@ -1,8 +1,10 @@
 package plumbline.promise;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
+import java.util.Optional;
 import plumbline.fabric.Failure;
+import plumbline.fabric.Middle;
+import plumbline.fabric.VlanGraph.Point;
 import plumbline.setting.Truth;
 
 /** What a member of a VLAN needs to reach in it. */
@@ -14,49 +16,35 @@ sealed interface Aim {
   record ToGateway() implements Aim {}
 
   /**
-   * The rest of the VLAN's broadcast domain, for which one place in it stands: a host forwards
-   * nothing between its ports, so that it may be in two parts at once.
+   * The rest of the VLAN's broadcast domain, for which one place stands.
    *
-   * @param anchors places in the largest part; the first that is there stands for it
+   * @param middle the place that most of the domain stays with, whatever else fails
+   * @param next the one that does when the switch of that place fails; empty where nobody is left
    */
-  record InDomain(List<Plug> anchors) implements Aim {
-    /** Copies the list. */
-    public InDomain {
-      anchors = List.copyOf(anchors);
+  record InDomain(Point middle, Optional<Point> next) implements Aim {
+    /** The domain as a network stands; empty where nobody is in it. */
+    static Optional<InDomain> of(VlanSide side) {
+      return middle(side, VlanSide.NOTHING)
+          .map(middle -> new InDomain(middle, middle(side, side.fabric().switchAt(middle))));
     }
 
-    /** Picks the part with most places where somebody is plugged in, so that few are cut off. */
-    static InDomain of(VlanSide side) {
-      List<List<Plug>> groups = new ArrayList<>();
+    private static Optional<Point> middle(VlanSide side, Failure failure) {
+      int[] sure = new int[side.fabric().boxes()];
+      int[] open = new int[side.fabric().boxes()];
       for (Member member : side.members()) {
         for (Plug plug : member.plugs()) {
-          if (side.works(plug, VlanSide.NOTHING) == Truth.YES) {
-            groups.stream()
-                .filter(group -> side.joins(group.get(0), plug, VlanSide.NOTHING) == Truth.YES)
-                .findFirst()
-                .orElseGet(
-                    () -> {
-                      groups.add(new ArrayList<>());
-                      return groups.get(groups.size() - 1);
-                    })
-                .add(plug);
-          }
+          Truth works = side.works(plug, failure);
+          sure[side.fabric().box(plug.point())] += works == Truth.YES ? 1 : 0;
+          open[side.fabric().box(plug.point())] += works == Truth.UNKNOWN ? 1 : 0;
         }
       }
-      return new InDomain(
-          groups.stream()
-              .reduce((one, other) -> other.size() > one.size() ? other : one)
-              .orElse(List.of()));
+      int[] weights = Arrays.stream(sure).anyMatch(weight -> weight > 0) ? sure : open;
+      return Middle.of(side.fabric(), side.vlan(), side.carriage(), failure, weights);
     }
 
-    /** The place that stands for the domain while something fails; none where none is left. */
-    List<Plug> anchor(VlanSide side, Failure failure) {
-      for (Plug anchor : anchors) {
-        if (side.works(anchor, failure) != Truth.NO) {
-          return List.of(anchor);
-        }
-      }
-      return List.of();
+    /** The place that stands for the domain while something fails; empty where none does. */
+    Optional<Point> at(VlanSide side, Failure failure) {
+      return side.fabric().isDown(middle, failure) ? next : Optional.of(middle);
     }
   }
 }

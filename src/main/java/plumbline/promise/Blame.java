@@ -32,7 +32,8 @@ final class Blame {
   boolean isWanted() {
     Fabric fabric = found.fabric();
     for (int link = 0; link < fabric.links().size(); link++) {
-      if (isFaulty(link, VlanSide.NOTHING) || losesCables(link)) {
+      // a link that spanning tree blocks now may take over
+      if (lacks(link, VlanSide.NOTHING) || losesCables(link)) {
         return true;
       }
     }
@@ -68,7 +69,9 @@ final class Blame {
         network.add(
             FaultWalk.START,
             found.fabric().box(plug.point()),
-            new Fault.OfPlug(found.vlan(), plug.point()));
+            plug.cable()
+                ? new Fault.OfPlug(found.vlan(), plug.point())
+                : new Fault.OfSwitch(found.vlan(), plug.point().switchName()));
       }
     }
     if (aim instanceof Aim.Present) {
@@ -80,11 +83,7 @@ final class Blame {
 
   private void ends(FaultWalk network, Aim aim, Failure failure) {
     if (aim instanceof Aim.InDomain domain) {
-      for (Plug plug : domain.anchor(found, failure)) {
-        if (found.works(plug, failure) != Truth.NO) {
-          network.joinEnd(found.fabric().box(plug.point()));
-        }
-      }
+      domain.at(found, failure).map(found.fabric()::box).ifPresent(network::joinEnd);
       return;
     }
     for (int at = 0; at < found.routers().size(); at++) {
@@ -112,7 +111,7 @@ final class Blame {
     for (int link = 0; link < found.fabric().links().size(); link++) {
       if (isFaulty(link, failure)) {
         for (Edge edge : wanted(link, failure)) {
-          for (Fault fault : faults(link)) {
+          for (Fault fault : faults(link, failure)) {
             edges.add(edge);
             faults.add(fault);
           }
@@ -122,16 +121,14 @@ final class Blame {
     return new FaultWalk.Missing(parts, edges, faults);
   }
 
-  /** The ends may bar the VLAN, the bundle may be down or lack cables, or both. */
-  private List<Fault> faults(int link) {
+  /** The ends may bar the VLAN, the bundle may lack cables, or both. */
+  private List<Fault> faults(int link, Failure failure) {
     FabricLink one = found.fabric().links().get(link);
-    boolean bars = !one.crossing().vlans().certain().contains(found.vlan());
-    boolean lacks = !one.cables().equals(designed.fabric().links().get(link).cables());
     List<Fault> faults = new ArrayList<>();
-    if (bars || !lacks) {
+    if (!one.crossing().vlans().possible().contains(found.vlan())) {
       faults.add(new Fault.OfLink(found.vlan(), link));
     }
-    if (lacks && (!bars || one.isUp() != Truth.YES)) {
+    if (!found.fabric().mayStand(link, failure)) {
       faults.add(new Fault.OfBundle(found.vlan(), link));
     }
     return faults;
@@ -142,9 +139,13 @@ final class Blame {
     return designed.fabric().joinedBy(link, designed.vlan(), failure);
   }
 
-  private boolean isFaulty(int link, Failure failure) {
+  private boolean lacks(int link, Failure failure) {
     return !wanted(link, failure).isEmpty()
-        && found.fabric().mayJoin(link, found.vlan(), failure).isEmpty()
+        && found.fabric().mayJoin(link, found.vlan(), failure).isEmpty();
+  }
+
+  private boolean isFaulty(int link, Failure failure) {
+    return lacks(link, failure)
         && (found.carriage().forwards(link, failure) != Truth.NO
             || found.fabric().isOpen(link, failure) != Truth.YES);
   }

@@ -30,6 +30,13 @@ public sealed interface Fault {
   record OfPlug(VlanId vlan, Point point) implements Fault {}
 
   /**
+   * A switch as a whole, which lacks the VLAN.
+   *
+   * @param name its name
+   */
+  record OfSwitch(VlanId vlan, String name) implements Fault {}
+
+  /**
    * A gateway.
    *
    * @param name name of the switch, or of the outside router

@@ -37,6 +37,8 @@ public final class FaultPlaces {
       }
     } else if (fault instanceof Fault.OfPlug one) {
       add(places, one.point().switchName(), one.point().port());
+    } else if (fault instanceof Fault.OfSwitch one) {
+      places.add(Place.ofSwitch(one.name()));
     } else if (fault instanceof Fault.OfRouter one) {
       router(places, one);
     }

@@ -69,8 +69,7 @@ public final class Promises {
   /** Whether everybody in a VLAN reaches the rest of it; empty where nobody is there. */
   public Optional<Reaching> inDomain(VlanId vlan) {
     VlanSide side = side(vlan);
-    Aim.InDomain domain = Aim.InDomain.of(side);
-    return domain.anchors().isEmpty() ? Optional.empty() : Optional.of(Reaching.of(side, domain));
+    return Aim.InDomain.of(side).map(domain -> Reaching.of(side, domain));
   }
 
   /** The things whose own failure takes a VLAN from somebody while others keep it. */
@@ -122,8 +121,7 @@ public final class Promises {
     }
     if (several && (side.routers().isEmpty() || isOneDomain(side))) {
       // where nobody is left there is no domain to be cut off from
-      Aim.InDomain domain = Aim.InDomain.of(side);
-      aims.addAll(domain.anchors().isEmpty() ? List.of() : List.of(domain));
+      Aim.InDomain.of(side).ifPresent(aims::add);
     }
     return aims.isEmpty() ? List.of(new Aim.Present()) : aims;
   }

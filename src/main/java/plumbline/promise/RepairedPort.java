@@ -197,7 +197,7 @@ final class RepairedPort {
       settings.put(Keys.BUNDLE, Setting.absent());
     }
     wish(RoleKeys.MIN_LINKS)
-        .filter(any -> repaired.test("bundle-differs"))
+        .filter(any -> repaired.test("port-setting-differs"))
         .ifPresent(least -> set(Keys.MIN_LINKS, least));
   }
 

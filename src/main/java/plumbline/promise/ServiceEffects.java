@@ -29,7 +29,7 @@ final class ServiceEffects {
     List<Effect> effects = new ArrayList<>();
     for (Service service : found.design().services().values()) {
       ServiceSide now = new ServiceSide(found, service);
-      new ServiceEffects(now, new ServiceSide(designed, service), blames).ask(effects);
+      new ServiceEffects(now, now.in(designed), blames).ask(effects);
     }
     return effects;
   }

@@ -37,6 +37,20 @@ public final class ServiceSide {
     }
   }
 
+  private ServiceSide(Promises promises, ServiceSide like) {
+    this.service = like.service;
+    for (Part part : like.members) {
+      VlanSide side = promises.side(part.side().vlan());
+      Member member = side.members().get(part.side().members().indexOf(part.member()));
+      members.add(new Part(side, member, part.aim()));
+    }
+  }
+
+  /** The same service, with the same aims, in another state of its network. */
+  ServiceSide in(Promises promises) {
+    return new ServiceSide(promises, this);
+  }
+
   /** The service. */
   public Service service() {
     return service;

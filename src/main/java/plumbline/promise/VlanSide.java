@@ -74,11 +74,6 @@ public final class VlanSide {
     return plug.isCut(failure) || fabric.isDown(plug.point(), failure) ? Truth.NO : plug.works();
   }
 
-  /** Whether frames pass between two plugs while something fails. */
-  Truth joins(Plug one, Plug other, Failure failure) {
-    return carriage.joins(one.point(), other.point(), failure);
-  }
-
   /** Whether frames from a plug reach one of others while something fails. */
   private Truth reaches(Plug from, List<Plug> others, Failure failure) {
     Truth best = Truth.NO;
@@ -112,20 +107,27 @@ public final class VlanSide {
     return works(plug, failure) != Truth.NO
         && exits.stream()
             .anyMatch(
-                exit -> works(exit, failure) != Truth.NO && joins(plug, exit, failure) != Truth.NO);
+                exit ->
+                    works(exit, failure) != Truth.NO
+                        && carriage.joins(plug.point(), exit.point(), failure) != Truth.NO);
   }
 
   /** Whether frames pass between two switches; a way outside the design cannot be told. */
   public Truth joins(Point one, Point other) {
-    Plug from = new Plug(one, false, Truth.YES, Optional.empty());
-    Plug to = new Plug(other, false, Truth.YES, Optional.empty());
-    return reaches(from, List.of(to), NOTHING);
+    return reaches(place(one), List.of(place(other)), NOTHING);
+  }
+
+  private static Plug place(Point point) {
+    return new Plug(point, false, Truth.YES, Optional.empty());
   }
 
   /** Whether frames from a plug reach what an aim asks for while something fails. */
   Truth holds(Plug plug, Aim aim, Failure failure) {
     if (aim instanceof Aim.InDomain domain) {
-      return reaches(plug, domain.anchor(this, failure), failure);
+      return domain
+          .at(this, failure)
+          .map(middle -> reaches(plug, List.of(place(middle)), failure))
+          .orElse(Truth.NO);
     }
     return aim instanceof Aim.ToGateway
         ? reaches(plug, gateways(failure), failure)
@@ -213,12 +215,7 @@ public final class VlanSide {
       }
     }
     if (aim instanceof Aim.InDomain domain) {
-      for (Plug to : domain.anchor(this, NOTHING)) {
-        if (reaches(plug, List.of(to), NOTHING) == Truth.YES) {
-          found.addAll(carriage.suspects(plug.point(), to.point()));
-          return;
-        }
-      }
+      found.addAll(carriage.suspects(plug.point(), domain.middle()));
     }
   }
 

@@ -41,7 +41,10 @@ final class NativeVlanDiffers implements PortRule {
     if (setting.value().isEmpty()) {
       outcomes.add(port.undecided(setting, designed, wish.get().at()).boundTo(PortMode.TRUNK));
     } else if (setting.is(wanted.id())) {
-      outcomes.conforms(port.subject());
+      outcomes.add(
+          !wanted.unused() && port.bars(wanted.id())
+              ? barred(port, wish.get())
+              : new Outcome.Conforms(port.subject()));
     } else {
       VlanId found = setting.value().get();
       outcomes.add(
@@ -55,6 +58,20 @@ final class NativeVlanDiffers implements PortRule {
               .about(VlanSet.of(wanted.id().number(), found.number()))
               .boundTo(PortMode.TRUNK));
     }
+  }
+
+  /** A native VLAN outside the allowed list passes no traffic: no harm where none is to pass. */
+  private static Outcome barred(PortCase port, Wanted<DesignVlan> wish) {
+    DesignVlan wanted = wish.value();
+    return Candidate.of(
+            port.subject(),
+            "native VLAN " + wanted,
+            "native VLAN " + wanted + ", not in the allowed list",
+            consequence(port, wanted.id(), wanted),
+            port.proofs(port.get(Keys.NATIVE_VLAN), port.get(Keys.ALLOWED)),
+            Optional.of(wish.at()))
+        .about(VlanSet.of(wanted.id().number()))
+        .boundTo(PortMode.TRUNK);
   }
 
   private static String consequence(PortCase port, VlanId found, DesignVlan wanted) {

@@ -68,12 +68,14 @@ class CausePairsTest {
   }
 
   private void check(CauseTable.Row row) throws IOException {
-    AuditOutcome outcome = RuleCaseRun.run(site(row));
+    Path site = site(row);
+    AuditOutcome outcome = RuleCaseRun.run(site);
     assertThat(outcome.ruleFailures()).isEmpty();
     assertThat(texts(outcome))
         .as(row.name())
         .containsExactlyInAnyOrderElementsOf(
             row.expected().stream().map(CauseTable.Expected::text).toList());
+    assertThat(Told.untold(site)).as(row.name()).isEmpty();
     for (CauseTable.Expected expected : row.expected()) {
       Finding finding =
           outcome.findings().stream()

@@ -45,6 +45,11 @@ public final class RuleCaseRun {
 
   /** The same with another design made of it. */
   static AuditOutcome run(Path folder, UnaryOperator<Design> change) throws IOException {
+    return Audit.run(input(folder, change));
+  }
+
+  /** What is audited of such a folder. */
+  static AuditInput input(Path folder, UnaryOperator<Design> change) throws IOException {
     Design design = change.apply(design(Files.readString(folder.resolve("design.yaml"))));
     List<AuditInput.AuditedConfig> configs = new ArrayList<>();
     List<AuditInput.UnreadConfig> unread = new ArrayList<>();
@@ -71,7 +76,7 @@ public final class RuleCaseRun {
             .filter(known -> !seen.contains(known))
             .map(AuditInput.MissingConfig::new)
             .toList();
-    return Audit.run(new AuditInput(design, configs, missing, unread, AT));
+    return new AuditInput(design, configs, missing, unread, AT);
   }
 
   /** Audits one text against a design; only its switches are in scope. */

@@ -39,6 +39,13 @@ class BundleRuleTest {
   }
 
   @Test
+  void a_bundle_is_no_member_of_itself() {
+    SwitchSettings settings = bundle(TRUNK + MEMBER, MEMBER);
+    assertThat(show(port(settings, "Po1"), Keys.CARRIED)).isEqualTo("10,20");
+    assertThat(show(port(settings, "Gi1/0/1"), Keys.CARRIED)).isEqualTo("10,20");
+  }
+
+  @Test
   void a_member_with_equal_lines_of_its_own_is_not_suspended() {
     PortSettings member = port(bundle(TRUNK, TRUNK + MEMBER), "Gi1/0/1");
     assertThat(show(member, Keys.SUSPENDED)).isEqualTo("false");
