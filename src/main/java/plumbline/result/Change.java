@@ -45,11 +45,29 @@ public record Change(
   /** Stands for a value that the text does not tell. */
   public static final String UNKNOWN = "unknown";
 
+  /** Stands for something that is there. */
+  public static final String PRESENT = "present";
+
   /** Copies the evidence. */
   public Change {
     Objects.requireNonNull(kind);
     evidenceBefore = List.copyOf(evidenceBefore);
     evidenceAfter = List.copyOf(evidenceAfter);
+  }
+
+  /** The value before in words, also where nothing is set. */
+  public String wordsBefore() {
+    return words(before, after);
+  }
+
+  /** The value after in words, also where nothing is set. */
+  public String wordsAfter() {
+    return words(after, before);
+  }
+
+  private static String words(Optional<String> value, Optional<String> other) {
+    boolean presence = other.filter(PRESENT::equals).isPresent();
+    return value.orElse(presence ? "absent" : "not set");
   }
 
   /** How a change stands to the plan, or to the design; those that ask for action first. */

@@ -13,7 +13,8 @@ import java.util.List;
  * @param added how many lines are new
  * @param removed how many lines are gone
  * @param reordered whether the same lines stand in another order, where order counts
- * @param vouched whether the design vouches for all of them
+ * @param harmless whether they are known to have no bearing on what is compared, or the design
+ *     vouches for them
  */
 public record LineChange(
     String switchName,
@@ -22,7 +23,7 @@ public record LineChange(
     int added,
     int removed,
     boolean reordered,
-    boolean vouched) {
+    boolean harmless) {
   /** Copies the words. */
   public LineChange {
     firstWords = List.copyOf(firstWords);

@@ -28,8 +28,8 @@ public record WindowFinding(
     Objects.requireNonNull(state);
   }
 
-  /** Whether there is more of it after the window than before. */
-  public boolean isWorse() {
-    return state == State.NEW || worse || !newVlans.isEmpty();
+  /** Whether the window introduced it, or more of it. */
+  public boolean isIntroduced() {
+    return !notDone && (state == State.NEW || worse || !newVlans.isEmpty());
   }
 }

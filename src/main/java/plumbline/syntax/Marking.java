@@ -4,6 +4,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import plumbline.port.PortNames;
 import plumbline.statement.Command;
 import plumbline.statement.Context;
 import plumbline.statement.LineMarks;
@@ -68,9 +69,17 @@ final class Marking {
         command instanceof PortCommand
             || (command instanceof SwitchCommand && !(command instanceof SwitchCommand.OtherBlock));
     if (understood) {
-      return number == statement.line() ? hash(Printer.print(statement.meaning())) : 0;
+      return number == statement.line() ? hash(canonical(statement)) : 0;
     }
     return hash(single(source.inFull(statement.context(), content)));
+  }
+
+  /** A port's name is printed as it is spelled, and has many spellings. */
+  private static String canonical(Statement statement) {
+    return statement.command() instanceof SwitchCommand.Interface header
+            && header.ports() instanceof PortNames.Reading.Ports ports
+        ? statement.form().prefix() + "interface " + ports.names()
+        : Printer.print(statement.meaning());
   }
 
   private static String single(String text) {
