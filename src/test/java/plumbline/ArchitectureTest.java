@@ -27,6 +27,10 @@ class ArchitectureTest {
           .definedBy("plumbline.report..")
           .layer("inspect")
           .definedBy("plumbline.inspect..")
+          .layer("window")
+          .definedBy("plumbline.window..")
+          .layer("wish")
+          .definedBy("plumbline.wish..")
           .layer("audit")
           .definedBy("plumbline.audit..")
           .layer("judge")
@@ -69,6 +73,10 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("cli")
           .whereLayer("inspect")
           .mayOnlyBeAccessedByLayers("cli")
+          .whereLayer("window")
+          .mayOnlyBeAccessedByLayers("run")
+          .whereLayer("wish")
+          .mayOnlyBeAccessedByLayers("inspect", "window")
           .whereLayer("audit")
           .mayOnlyBeAccessedByLayers("cli", "run")
           .whereLayer("judge")
@@ -81,21 +89,24 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("audit", "judge", "rules", "promise")
           .whereLayer("design")
           .mayOnlyBeAccessedByLayers(
-              "cli", "run", "inspect", "audit", "judge", "rules", "promise", "fabric")
+              "cli", "run", "inspect", "window", "wish", "audit", "judge", "rules", "promise",
+              "fabric")
           .whereLayer("effective")
           .mayOnlyBeAccessedByLayers(
-              "cli", "run", "inspect", "audit", "judge", "rules", "promise", "fabric", "design")
+              "cli", "run", "inspect", "window", "wish", "audit", "judge", "rules", "promise",
+              "fabric", "design")
           .whereLayer("syntax")
           .mayOnlyBeAccessedByLayers("run")
           .whereLayer("intake")
           .mayOnlyBeAccessedByLayers("cli", "run")
           .whereLayer("result")
-          .mayOnlyBeAccessedByLayers("cli", "run", "report", "audit")
+          .mayOnlyBeAccessedByLayers("cli", "run", "report", "window", "audit")
           .whereLayer("statement")
           .mayOnlyBeAccessedByLayers(
               "syntax",
               "effective",
               "inspect",
+              "window",
               "run",
               "rules",
               "judge",

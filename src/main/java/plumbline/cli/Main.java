@@ -108,6 +108,7 @@ public final class Main {
   static CommandLine commandLine(Console console, boolean debug) {
     CommandLine line = new CommandLine(new PlumblineCommand());
     line.addSubcommand(new AuditCommand(console));
+    line.addSubcommand(new WindowCommand(console));
     line.addSubcommand(new SettingsCommand(console));
     line.addSubcommand(new RulesCommand(console));
     line.addSubcommand(new DemoCommand(console));

@@ -17,9 +17,9 @@ import picocli.CommandLine.Spec;
     synopsisSubcommandLabel = "COMMAND",
     footerHeading = "%nExit status:%n",
     footer = {
-      "  0   done; for audit: nothing at or above --fail-on",
-      "  1   drift at or above --fail-on",
-      "  2   something that had to be audited or shown could not be",
+      "  0   done; for audit: nothing at or above --fail-on; for window: as planned",
+      "  1   drift at or above --fail-on; for window: not as planned",
+      "  2   something that had to be audited, compared or shown could not be",
       "  64  wrong usage, or a design that cannot be used",
       "  70  a bug in plumbline",
       "  74  a report or standard output could not be written",
@@ -32,6 +32,7 @@ final class PlumblineCommand implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(), "a command is missing; expected audit, settings, rules or demo");
+        spec.commandLine(),
+        "a command is missing; expected audit, window, settings, rules or demo");
   }
 }

@@ -15,6 +15,7 @@ import plumbline.setting.Keys;
 import plumbline.setting.Setting;
 import plumbline.text.Cells;
 import plumbline.text.Display;
+import plumbline.wish.Wish;
 
 /**
  * Effective settings as a table for spreadsheets (RFC 4180): one row for each setting of each port.

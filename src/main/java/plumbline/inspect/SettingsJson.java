@@ -21,6 +21,7 @@ import plumbline.setting.VoiceVlan;
 import plumbline.text.Json;
 import plumbline.vlan.VlanId;
 import plumbline.vlan.VlanSet;
+import plumbline.wish.Wish;
 
 /** Effective settings for programs: {@code plumbline-settings/1}, see docs/schema. */
 public final class SettingsJson {

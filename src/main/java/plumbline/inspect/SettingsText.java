@@ -19,6 +19,7 @@ import plumbline.setting.Truth;
 import plumbline.text.Display;
 import plumbline.text.Page;
 import plumbline.text.Page.Ink;
+import plumbline.wish.Wish;
 
 /** Effective settings as people read them: a head for each switch, a block for each port. */
 public final class SettingsText {

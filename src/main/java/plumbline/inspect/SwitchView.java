@@ -8,6 +8,7 @@ import plumbline.effective.PortSettings;
 import plumbline.effective.SwitchSettings;
 import plumbline.port.PortName;
 import plumbline.setting.Key;
+import plumbline.wish.Wish;
 
 /**
  * One switch as it is shown.

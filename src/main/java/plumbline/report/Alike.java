@@ -1,14 +1,10 @@
 package plumbline.report;
 
-import static java.util.stream.Collectors.joining;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import plumbline.finding.Finding;
 import plumbline.finding.Place;
@@ -24,8 +20,6 @@ import plumbline.setting.Evidence;
 record Alike(List<Finding> findings) {
   /** How many ports of a block show their evidence. */
   private static final int MOST_SHOWN = 3;
-
-  private static final Pattern NUMBERED = Pattern.compile("(.*?)([0-9]{1,9})");
 
   Alike {
     findings =
@@ -101,35 +95,7 @@ record Alike(List<Finding> findings) {
 
   /** Ports as ranges: a name stands once, before the numbers that follow each other. */
   private String ports() {
-    Map<String, List<Integer>> numbers = new LinkedHashMap<>();
-    List<String> others = new ArrayList<>();
-    for (Finding one : findings) {
-      Matcher name = NUMBERED.matcher(port(one));
-      if (findings.size() > 1 && name.matches()) {
-        numbers
-            .computeIfAbsent(name.group(1), any -> new ArrayList<>())
-            .add(Integer.parseInt(name.group(2)));
-      } else {
-        others.add(port(one));
-      }
-    }
-    return Stream.concat(
-            numbers.entrySet().stream().map(kind -> kind.getKey() + ranges(kind.getValue())),
-            others.stream())
-        .collect(joining(", "));
-  }
-
-  private static String ranges(List<Integer> ascending) {
-    List<String> ranges = new ArrayList<>();
-    int start = 0;
-    for (int i = 1; i <= ascending.size(); i++) {
-      if (i == ascending.size() || ascending.get(i) != ascending.get(i - 1) + 1) {
-        int first = ascending.get(start);
-        ranges.add(i - start == 1 ? "" + first : first + "-" + ascending.get(i - 1));
-        start = i;
-      }
-    }
-    return String.join(", ", ranges);
+    return PortRanges.of(findings.stream().map(Alike::port).toList());
   }
 
   private static String port(Finding one) {

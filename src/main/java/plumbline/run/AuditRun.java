@@ -179,7 +179,8 @@ public final class AuditRun {
         outcome.inFront());
   }
 
-  private static Result.ConfigFile config(Design design, Scope.Entry entry) {
+  /** How reports name a config. */
+  static Result.ConfigFile config(Design design, Scope.Entry entry) {
     SwitchSettings settings = entry.config().settings();
     return new Result.ConfigFile(
         entry.file().file(),

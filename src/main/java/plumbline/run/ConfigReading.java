@@ -23,6 +23,7 @@ import plumbline.effective.SwitchSettings;
 import plumbline.intake.Intake;
 import plumbline.intake.Read;
 import plumbline.intake.Source;
+import plumbline.statement.MarkedText;
 import plumbline.statement.SwitchText;
 import plumbline.syntax.ConfigReader;
 import plumbline.syntax.StatementParser;
@@ -37,11 +38,28 @@ public final class ConfigReading {
   private final InputStream standardInput;
   private final ConfigReader reader = new ConfigReader(new StatementParser());
   private final Semaphore large = new Semaphore(1);
+  private final Optional<TextTaker> taker;
 
-  private ConfigReading(List<Source> sources, List<String> arguments, InputStream standardInput) {
+  private ConfigReading(
+      List<Source> sources,
+      List<String> arguments,
+      InputStream standardInput,
+      Optional<TextTaker> taker) {
     this.sources = sources;
     this.arguments = arguments;
     this.standardInput = standardInput;
+    this.taker = taker;
+  }
+
+  /** Takes the text of each switch beside its settings, from several threads. */
+  interface TextTaker {
+    /** Takes one. */
+    void take(SwitchSettings settings, MarkedText text);
+  }
+
+  /** The same, handing out the texts as they are read. */
+  ConfigReading handingOut(TextTaker texts) {
+    return new ConfigReading(sources, arguments, standardInput, Optional.of(texts));
   }
 
   /**
@@ -54,7 +72,10 @@ public final class ConfigReading {
   public static ConfigReading of(
       List<String> arguments, Collection<Path> exclusions, InputStream standardInput) {
     return new ConfigReading(
-        Intake.expand(arguments, exclusions), List.copyOf(arguments), standardInput);
+        Intake.expand(arguments, exclusions),
+        List.copyOf(arguments),
+        standardInput,
+        Optional.empty());
   }
 
   /** Whether one of the arguments is a folder. */
@@ -172,13 +193,16 @@ public final class ConfigReading {
             : new ConfigFile.Skipped(text.file(), text.stem(), own.get());
       }
       List<SwitchSettings> switches = new ArrayList<>();
-      for (SwitchText one : reader.read(text.file(), text.stem(), text.text())) {
+      for (Cut cut : cut(text)) {
+        SwitchText one = cut.text();
         Optional<String> tooMuch = SizeLimit.exceeded(one);
         if (tooMuch.isPresent()) {
           return new ConfigFile.Unread(
               text.file(), text.stem(), isNamed(source), tooMuch.get(), false);
         }
-        switches.add(settings(one.vouching(harmless), switchOf));
+        SwitchSettings settings = settings(one.vouching(harmless), switchOf);
+        cut.marked().ifPresent(marked -> taker.orElseThrow().take(settings, marked));
+        switches.add(settings);
       }
       return new ConfigFile.Read(
           text.file(), text.stem(), isNamed(source), text.sha256(), switches);
@@ -186,6 +210,19 @@ public final class ConfigReading {
     Read.Failed failed = (Read.Failed) read;
     return new ConfigFile.Unread(
         failed.file(), failed.stem(), isNamed(source), failed.reason(), false);
+  }
+
+  /** The text of one switch, and the same with marks where somebody takes them. */
+  private record Cut(SwitchText text, Optional<MarkedText> marked) {}
+
+  private List<Cut> cut(Read.Text text) {
+    return taker.isPresent()
+        ? reader.readMarked(text.file(), text.stem(), text.text()).stream()
+            .map(marked -> new Cut(marked.text(), Optional.of(marked)))
+            .toList()
+        : reader.read(text.file(), text.stem(), text.text()).stream()
+            .map(one -> new Cut(one, Optional.empty()))
+            .toList();
   }
 
   /** A design may know a switch's dialect better than its text tells. */

@@ -18,7 +18,7 @@ final class OwnFiles {
 
   private static final Pattern TEXT_REPORT =
       Pattern.compile(
-          "\\A(?:CONFORMS|DRIFT|INCOMPLETE): [^\\n]*\\n(?s:.*?)\\nWhat this report does");
+          "\\A(?:CONFORMS|DRIFT|(?:NOT-)?AS-PLANNED|INCOMPLETE): [^\\n]*\\n(?s:.*?)\\nWhat this report does");
 
   private static final Pattern TICKET =
       Pattern.compile(

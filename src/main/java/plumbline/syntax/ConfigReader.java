@@ -3,6 +3,7 @@ package plumbline.syntax;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import plumbline.statement.MarkedText;
 import plumbline.statement.SwitchText;
 import plumbline.syntax.SwitchSplitter.Part;
 
@@ -27,14 +28,32 @@ public final class ConfigReader {
    * @return the switches in order, at least one; together their lines are the file's
    */
   public List<SwitchText> read(String file, String stem, String text) {
+    return cut(file, stem, text, (scan, part, one) -> one);
+  }
+
+  /** The same, with a mark for each line. */
+  public List<MarkedText> readMarked(String file, String stem, String text) {
+    return cut(
+        file,
+        stem,
+        text,
+        (scan, part, one) -> new MarkedText(one, Marking.of(source, scan, part, one)));
+  }
+
+  /** Makes something of the text of one switch. */
+  private interface Finish<T> {
+    T of(ScannedLines scan, Part part, SwitchText text);
+  }
+
+  private <T> List<T> cut(String file, String stem, String text, Finish<T> finish) {
     ScannedLines scan = LineScan.scan(new CleanLines(new Lines(text)), source);
     List<Part> parts = SwitchSplitter.split(scan);
-    List<SwitchText> switches = new ArrayList<>();
+    List<T> switches = new ArrayList<>();
     for (Part part : parts) {
       if (parts.size() > 1 && !part.named()) {
         nameByPrompt(scan, part);
       }
-      switches.add(read(file, stem, scan, part));
+      switches.add(finish.of(scan, part, read(file, stem, scan, part)));
     }
     return switches;
   }

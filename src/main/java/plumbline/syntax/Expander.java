@@ -23,6 +23,9 @@ final class Expander {
   /** Lists up to this length are given to the lexer as they are. */
   private static final int LONGEST_SEEN_WHOLE = 100;
 
+  /** Longer than this is no statement, but data. */
+  private static final int LONGEST_WRITTEN = 4_096;
+
   private final Keywords allKeywords;
 
   Expander(Keywords allKeywords) {
@@ -73,6 +76,15 @@ final class Expander {
         .filter(
             mark -> line.regionMatches(true, line.length() - mark.length(), mark, 0, mark.length()))
         .findFirst();
+  }
+
+  /** A statement with its keywords in full where the grammar takes it, else as it is. */
+  String inFull(Context context, String statement) {
+    if (context == Context.OTHER || statement.length() > LONGEST_WRITTEN) {
+      return statement;
+    }
+    Expansion expansion = expand(context, statement);
+    return expansion.fits() ? expansion.text() : statement;
   }
 
   Expansion expand(Context context, String statement) {

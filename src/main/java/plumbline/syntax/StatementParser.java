@@ -196,6 +196,11 @@ public final class StatementParser implements StatementSource {
     return expander.expand(context, Expander.clean(text)).abbreviated();
   }
 
+  @Override
+  public String inFull(Context context, String text) {
+    return expander.inFull(context, Expander.clean(text));
+  }
+
   /**
    * The canonical text of a meaning, keywords in full: reading it again in the same context gives
    * an equal form and command.

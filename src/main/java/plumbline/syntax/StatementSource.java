@@ -14,6 +14,9 @@ interface StatementSource {
   /** Says whether a keyword of a statement is not written in full. */
   boolean isAbbreviated(Context context, String text);
 
+  /** The statement with its keywords in full where the grammar takes it, else as it is. */
+  String inFull(Context context, String text);
+
   /** Says whether any statement of the context can begin with a word, abbreviations included. */
   boolean mayStart(Context context, String firstWord);
 }

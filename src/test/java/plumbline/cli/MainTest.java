@@ -29,7 +29,7 @@ class MainTest {
 
   @Test
   void the_commands_are_these() {
-    assertThat(commands()).containsExactly("audit", "settings", "rules", "demo");
+    assertThat(commands()).containsExactly("audit", "window", "settings", "rules", "demo");
   }
 
   @Test
@@ -40,7 +40,7 @@ class MainTest {
     assertThat(run.err())
         .isEqualTo(
             """
-            plumbline: a command is missing; expected audit, settings, rules or demo
+            plumbline: a command is missing; expected audit, window, settings, rules or demo
             plumbline: see plumbline --help
             """);
   }
@@ -79,7 +79,7 @@ class MainTest {
   void the_program_explains_itself_with_every_status() {
     Run run = Run.of("--help");
     assertThat(run.status()).isZero();
-    assertThat(run.out()).contains("audit", "settings", "rules", "demo");
+    assertThat(run.out()).contains("audit", "window", "settings", "rules", "demo");
     assertThat(run.out().lines().map(String::strip))
         .anyMatch(line -> line.startsWith("0 "))
         .anyMatch(line -> line.startsWith("1 "))

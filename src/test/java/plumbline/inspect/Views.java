@@ -37,21 +37,21 @@ import plumbline.vlan.VlanSet;
 import plumbline.yaml.Position;
 
 /** Switches made by hand, for tests of every form of the settings command. */
-final class Views {
-  static final PortName TRUNK = PortName.of(PortKind.GIGABIT_ETHERNET, 1, 0, 1);
-  static final PortName ACCESS = PortName.of(PortKind.GIGABIT_ETHERNET, 1, 0, 2);
-  static final PortName DOUBTFUL = PortName.of(PortKind.GIGABIT_ETHERNET, 1, 0, 3);
-  static final PortName UNOPENED = PortName.of(PortKind.GIGABIT_ETHERNET, 1, 0, 9);
+public final class Views {
+  public static final PortName TRUNK = PortName.of(PortKind.GIGABIT_ETHERNET, 1, 0, 1);
+  public static final PortName ACCESS = PortName.of(PortKind.GIGABIT_ETHERNET, 1, 0, 2);
+  public static final PortName DOUBTFUL = PortName.of(PortKind.GIGABIT_ETHERNET, 1, 0, 3);
+  public static final PortName UNOPENED = PortName.of(PortKind.GIGABIT_ETHERNET, 1, 0, 9);
 
   private static final Evidence STANDARD = new Evidence.Default("campus: off unless set");
 
   private Views() {}
 
-  static SwitchView plain() {
+  public static SwitchView plain() {
     return SwitchView.of("NORTH-SW1", settings(), Map.of());
   }
 
-  static SwitchView designed() {
+  public static SwitchView designed() {
     Map<PortName, DesignPort> ports = new HashMap<>();
     ports.put(TRUNK, port(TRUNK, uplink(), "vmhost-n1 nic0"));
     ports.put(ACCESS, port(ACCESS, controller(), "vmhost-n1 controller"));
@@ -59,7 +59,7 @@ final class Views {
     return SwitchView.of("north-sw1", settings(), ports);
   }
 
-  static DesignPort port(PortName name, Role role, String subject) {
+  public static DesignPort port(PortName name, Role role, String subject) {
     return new DesignPort(
         "north-sw1",
         name,
@@ -69,7 +69,7 @@ final class Views {
         new Position("design.yaml", 33, 14));
   }
 
-  static Role role(String name, Map<RoleKey<?>, Object> wishes) {
+  public static Role role(String name, Map<RoleKey<?>, Object> wishes) {
     Map<RoleKey<?>, Wanted<?>> wanted = new HashMap<>();
     wishes.forEach(
         (key, value) -> wanted.put(key, new Wanted<>(value, new Position("design.yaml", 21, 9))));
@@ -106,7 +106,7 @@ final class Views {
             "*controller*"));
   }
 
-  static DesignVlan vlan(String name, int id) {
+  public static DesignVlan vlan(String name, int id) {
     return new DesignVlan(
         name,
         new VlanId(id),
@@ -120,7 +120,7 @@ final class Views {
         new Position("design.yaml", 4, 3));
   }
 
-  static SwitchSettings settings() {
+  public static SwitchSettings settings() {
     TreeMap<PortName, PortSettings> ports = new TreeMap<>();
     ports.put(TRUNK, trunk());
     ports.put(ACCESS, access());
@@ -250,7 +250,7 @@ final class Views {
   }
 
   /** A switch with one port of this description. */
-  static SwitchView described(String words) {
+  public static SwitchView described(String words) {
     PortSettings one = access();
     Map<Key<?>, Setting<?>> all = new HashMap<>(one.settings());
     all.put(Keys.DESCRIPTION, Setting.known(words, line(50, "description " + words)));
@@ -276,7 +276,7 @@ final class Views {
     return all;
   }
 
-  static Evidence.Line line(int number, String text) {
+  public static Evidence.Line line(int number, String text) {
     return new Evidence.Line(number, text);
   }
 }

@@ -1,4 +1,4 @@
-package plumbline.inspect;
+package plumbline.wish;
 
 import java.util.Optional;
 import java.util.function.Function;
@@ -26,12 +26,13 @@ import plumbline.yaml.Position;
  * What the design says of one setting of one port.
  *
  * @param words the designed value
+ * @param value the same as a value: equal values are the same wish, in whatever design they stand
  * @param same whether the effective setting is that
  * @param at where the design says so
  */
-record Wish(String words, Truth same, Position at) {
+public record Wish(String words, Object value, Truth same, Position at) {
   /** The wish that a design has for a setting, if it has one. */
-  static Optional<Wish> of(Key<?> key, DesignPort designed, PortSettings port) {
+  public static Optional<Wish> of(Key<?> key, DesignPort designed, PortSettings port) {
     return new Reader(designed, port).read(key);
   }
 
@@ -41,7 +42,7 @@ record Wish(String words, Truth same, Position at) {
       if (key.equals(Keys.SHUT)) {
         boolean spare = designed.role().isSpare();
         return Optional.of(
-            new Wish(spare ? "yes" : "no", same(Keys.SHUT, shut -> shut == spare), designed.at()));
+            new Wish(yesOrNo(spare), spare, same(Keys.SHUT, shut -> shut == spare), designed.at()));
       }
       if (key.equals(Keys.ALLOWED)) {
         return tagged();
@@ -75,6 +76,15 @@ record Wish(String words, Truth same, Position at) {
       };
     }
 
+    /** Two designs may declare one VLAN in different places. */
+    private static Object value(Object wanted) {
+      return wanted instanceof DesignVlan vlan ? vlan.id() : wanted;
+    }
+
+    private static String yesOrNo(boolean flag) {
+      return flag ? "yes" : "no";
+    }
+
     private <T> Truth same(Key<T> key, Predicate<T> test) {
       Setting<T> setting = port.get(key);
       return setting.isDecided()
@@ -91,7 +101,13 @@ record Wish(String words, Truth same, Position at) {
       return designed
           .role()
           .get(role)
-          .map(want -> new Wish(words.apply(want.value()), same.apply(want.value()), want.at()));
+          .map(
+              want ->
+                  new Wish(
+                      words.apply(want.value()),
+                      value(want.value()),
+                      same.apply(want.value()),
+                      want.at()));
     }
 
     private <T> Optional<Wish> vlan(
@@ -103,7 +119,7 @@ record Wish(String words, Truth same, Position at) {
     private Optional<Wish> flag(RoleKey<Boolean> role, Key<Boolean> key) {
       return wanted(
           role,
-          Values::yesOrNo,
+          Reader::yesOrNo,
           want ->
               port.get(key).isDecided()
                   ? Truth.of(port.get(key).value().orElse(false).equals(want))
@@ -164,6 +180,7 @@ record Wish(String words, Truth same, Position at) {
           .map(
               words ->
                   new Wish(
+                      words,
                       words,
                       port.get(key).isDecided()
                           ? Truth.of(port.get(key).value().orElse("none").equals(words))

@@ -1,4 +1,4 @@
-package plumbline.inspect;
+package plumbline.wish;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,6 +9,7 @@ import plumbline.design.Qos;
 import plumbline.design.RoleKey;
 import plumbline.design.RoleKeys;
 import plumbline.effective.PortSettings;
+import plumbline.inspect.Views;
 import plumbline.port.PortKind;
 import plumbline.port.PortName;
 import plumbline.setting.Key;
