@@ -27,7 +27,6 @@ import plumbline.promise.Sides;
 import plumbline.result.Result;
 import plumbline.rules.FabricCase;
 import plumbline.rules.FabricRule;
-import plumbline.rules.Group;
 import plumbline.rules.InputCase;
 import plumbline.rules.InputRule;
 import plumbline.rules.LinkCase;
@@ -114,12 +113,15 @@ public final class Audit {
             rules.stream().map(Rule::info).filter(asked).toList(),
             heard,
             spoken.stream().filter(one -> !asked.test(one.rule())).toList());
+    Checks checks =
+        new Checks(rules.stream().map(Rule::info).filter(asked).map(RuleInfo::id).toList(), heard);
     List<Finding> findings =
         Impacts.told(
             Judge.findings(InFront.noted(heard, inFront)), Effects.of(sides), sides.supposed());
     return new AuditOutcome(
         findings,
-        counts(),
+        checks.byRule(),
+        checks.bySwitch(),
         Coverage.gaps(design, switches(input), rules),
         failures,
         inFront(inFront));
@@ -251,36 +253,6 @@ public final class Audit {
       return;
     }
     said.forEach(outcome -> spoken.add(new Spoken(rule.info(), outcome)));
-  }
-
-  private List<Result.RuleCount> counts() {
-    Map<String, int[]> counts = new TreeMap<>();
-    rules.stream().map(Rule::info).filter(asked).forEach(rule -> counts.put(rule.id(), new int[3]));
-    Set<Spoken> apart = new HashSet<>();
-    for (Spoken one : spoken) {
-      if (!asked.test(one.rule()) || !isCounted(one, apart)) {
-        continue;
-      }
-      int kind =
-          one.outcome() instanceof Outcome.Conforms
-              ? 0
-              : one.outcome() instanceof Outcome.Candidate ? 1 : 2;
-      counts.get(one.rule().id())[kind]++;
-    }
-    return counts.entrySet().stream()
-        .map(
-            count ->
-                new Result.RuleCount(
-                    count.getKey(), count.getValue()[0], count.getValue()[1], count.getValue()[2]))
-        .toList();
-  }
-
-  /** A pair or a link that differs in several settings is one subject that was checked. */
-  private static boolean isCounted(Spoken one, Set<Spoken> apart) {
-    boolean wide = one.rule().group() == Group.PAIR || one.rule().group() == Group.LINK;
-    return !wide
-        || one.outcome() instanceof Outcome.Conforms
-        || apart.add(new Spoken(one.rule(), new Outcome.Conforms(one.outcome().subject())));
   }
 
   /** A rule asked about one case. */

@@ -21,6 +21,7 @@ import plumbline.design.RoleKey;
 import plumbline.design.Wanted;
 import plumbline.result.Result.NotChecked;
 import plumbline.rules.Rule;
+import plumbline.vlan.VlanId;
 
 /**
  * Holds what a design asks against what the rules ask, so that no report can look as if it had
@@ -137,13 +138,14 @@ final class Coverage {
             .sum(),
         "cable");
     gateways();
+    gap("switches without a link", unlinked(), "switch");
     gap("multi-chassis", design.multiChassis().size(), "pair");
     gap("services", design.services().size(), "service");
     gap("max-age-days", design.maxAgeDays().isPresent() ? switches.size() : 0, "switch");
     gap("harmless", design.harmless().size(), "pattern");
   }
 
-  /** Of an outside gateway only its switch port can be looked at; which one is active, nowhere. */
+  /** Of an outside gateway only its switch port can be looked at. */
   private void gateways() {
     List<DesignGateway> all = List.copyOf(design.gateways().values());
     List<DesignGateway> own =
@@ -151,17 +153,35 @@ final class Coverage {
             .filter(gateway -> gateway.outside().isEmpty() && switches.contains(gateway.name()))
             .toList();
     gap("gateways", own.size(), "gateway");
-    gap(
-        "gateways.active",
-        own.stream()
-            .flatMap(gateway -> gateway.vlans().stream())
-            .filter(served -> served.active().isPresent())
-            .count(),
-        "VLAN");
+    active("gateways.active", own, false);
+    active("gateways.active beside an outside gateway", own, true);
     gap(
         "gateways.at",
         all.stream().filter(gateway -> gateway.outside().stream().anyMatch(this::inScope)).count(),
         "gateway");
+  }
+
+  /** Where frames go from there the design does not say. */
+  private long unlinked() {
+    return design.switches().size() < 2 ? 0 : switches.stream().filter(design::isUnlinked).count();
+  }
+
+  /** Which of a switch and an outside gateway is active, no rule can tell. */
+  private void active(String key, List<DesignGateway> own, boolean outside) {
+    Set<VlanId> elsewhere =
+        design.gateways().values().stream()
+            .filter(gateway -> !gateway.outside().isEmpty())
+            .flatMap(gateway -> gateway.vlans().stream())
+            .map(served -> served.vlan().id())
+            .collect(Collectors.toSet());
+    gap(
+        key,
+        own.stream()
+            .flatMap(gateway -> gateway.vlans().stream())
+            .filter(served -> served.active().isPresent())
+            .filter(served -> elsewhere.contains(served.vlan().id()) == outside)
+            .count(),
+        "VLAN");
   }
 
   private boolean inScope(DesignPort port) {

@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -16,7 +18,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import plumbline.finding.Severity;
-import plumbline.report.JsonReport;
+import plumbline.report.ReportForm;
 import plumbline.report.TextReport;
 import plumbline.result.Result;
 import plumbline.result.Verdict;
@@ -36,8 +38,6 @@ import plumbline.run.ReadDesign;
           + " or -, only their switches are audited, and the report names the others."
     })
 final class AuditCommand implements Callable<Integer> {
-  private static final String JSON = ".json";
-
   private final Console console;
 
   @Spec private CommandSpec spec;
@@ -63,8 +63,8 @@ final class AuditCommand implements Callable<Integer> {
       names = "--report",
       paramLabel = "FILE",
       description =
-          "Also write the report to FILE; its ending chooses the form: .json. Can be"
-              + " given several times.")
+          "Also write the report to FILE; its ending chooses the form: .csv, .json, .md,"
+              + " .sarif, or .xml for JUnit. Can be given several times.")
   private List<Path> reports = new ArrayList<>();
 
   @Option(
@@ -95,7 +95,7 @@ final class AuditCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    ReportFiles files = Reporting.files(spec, reports, List.of(JSON));
+    ReportFiles files = Reporting.files(spec, reports, ReportForm.endings());
     Converters.onlyOnce(spec, configs);
     Set<String> rules = narrow.rules(spec);
     DesignFiles.Answer answer = DesignFiles.read(design);
@@ -118,12 +118,21 @@ final class AuditCommand implements Callable<Integer> {
                 switches),
             console.in(),
             console.progress());
-    int written = files.write(console, Map.of(JSON, () -> JsonReport.of(result, Version.number())));
-    console.out().print(TextReport.of(result, colour.wanted(console)));
+    int written = files.write(console, forms(result));
+    console.out().print(TextReport.of(result, colour.look(console)));
     console.out().flush();
     result.notAudited().forEach(console::complain);
     result.ruleFailures().forEach(console::complainAsProgram);
     return Math.max(written, status(result));
+  }
+
+  private Map<String, Supplier<String>> forms(Result result) {
+    ReportForm.About about = new ReportForm.About(Version.number(), failOn, RuleTexts::all);
+    Map<String, Supplier<String>> forms = new TreeMap<>();
+    for (ReportForm form : ReportForm.values()) {
+      forms.put(form.ending(), () -> form.write(result, about));
+    }
+    return forms;
   }
 
   /** The highest status that applies to an audit. */

@@ -4,13 +4,14 @@ import java.util.List;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
+import plumbline.text.Page;
 
 /** The option that decides about colour, for commands that print a report. */
 final class ColourOption {
   private static final List<String> WORDS = List.of("always", "never", "auto");
 
   @Option(
-      names = "--colour",
+      names = {"--colour", "--color"},
       paramLabel = "WHEN",
       converter = Converter.class,
       description = {
@@ -19,13 +20,15 @@ final class ColourOption {
       })
   private String when = "auto";
 
-  /** Whether to colour. */
-  boolean wanted(Console console) {
-    return switch (when) {
-      case "always" -> true;
-      case "never" -> false;
-      default -> console.colourful();
-    };
+  /** How pages look on this console. */
+  Page.Look look(Console console) {
+    boolean colour =
+        switch (when) {
+          case "always" -> true;
+          case "never" -> false;
+          default -> console.colourful();
+        };
+    return new Page.Look(colour, console.columns());
   }
 
   /** Takes one of the three words. */

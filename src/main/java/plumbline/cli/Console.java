@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import plumbline.text.Display;
+import plumbline.text.Page;
 
 /** The streams of one run of the program, and what they lead to. */
 final class Console {
@@ -15,11 +16,12 @@ final class Console {
   private final PrintWriter out;
   private final PrintWriter err;
   private final boolean colourful;
+  private final int columns;
   private final Progress progress;
 
   /** Takes the streams of a run whose progress nobody sees. */
   Console(InputStream in, OutputStream out, OutputStream err, boolean colourful) {
-    this(in, out, err, colourful, false, Progress.DELAY);
+    this(in, out, err, colourful, Page.Look.USUAL, false, Progress.DELAY);
   }
 
   /**
@@ -29,6 +31,7 @@ final class Console {
    * @param out standard output
    * @param err standard error
    * @param colourful whether standard output is a terminal whose user wants colour
+   * @param columns the width of what standard output leads to
    * @param watched whether standard error is a terminal whose user may want to see progress
    * @param delay how long a run shows no progress
    */
@@ -37,6 +40,7 @@ final class Console {
       OutputStream out,
       OutputStream err,
       boolean colourful,
+      int columns,
       boolean watched,
       Duration delay) {
     this.in = in;
@@ -44,6 +48,7 @@ final class Console {
     this.out = writer(pipe);
     this.err = writer(err);
     this.colourful = colourful;
+    this.columns = columns;
     this.progress = new Progress(this.err, watched, System::nanoTime, delay);
   }
 
@@ -69,6 +74,11 @@ final class Console {
   /** Whether colour is wanted when the command line leaves it open. */
   boolean colourful() {
     return colourful;
+  }
+
+  /** How many columns a line of standard output should fill. */
+  int columns() {
+    return columns;
   }
 
   /** Where a long run tells how far it is. */

@@ -78,7 +78,7 @@ final class DemoCommand implements Callable<Integer> {
                 Set.of(),
                 Set.of()),
             console.in());
-    console.out().print(TextReport.of(result, colour.wanted(console)));
+    console.out().print(TextReport.of(result, colour.look(console)));
     console
         .out()
         .print(

@@ -5,8 +5,10 @@ import java.io.FileOutputStream;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.time.Duration;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
+import plumbline.text.Page;
 
 /** Starts the program: arguments and streams in, exit status out. */
 public final class Main {
@@ -42,6 +44,7 @@ public final class Main {
                 new FileOutputStream(FileDescriptor.out),
                 new FileOutputStream(FileDescriptor.err),
                 wantsColour(),
+                columns(),
                 wantsProgress(),
                 Duration.ofMillis(
                     Long.getLong("plumbline.progress.delay", Progress.DELAY.toMillis()))),
@@ -49,8 +52,26 @@ public final class Main {
     System.exit(main.run(args));
   }
 
+  private static boolean isTerminal() {
+    return Boolean.getBoolean("plumbline.terminal");
+  }
+
+  /**
+   * The terminal's width: what the variable {@code COLUMNS} says, or what the launcher has seen.
+   * Files and pipes get the usual one, so that the same input gives the same bytes there.
+   */
+  private static int columns() {
+    return isTerminal()
+        ? Stream.of(System.getenv("COLUMNS"), System.getProperty("plumbline.columns"))
+            .filter(word -> word != null && word.matches("[1-9][0-9]{0,3}"))
+            .mapToInt(Integer::parseInt)
+            .findFirst()
+            .orElse(Page.Look.USUAL)
+        : Page.Look.USUAL;
+  }
+
   private static boolean wantsColour() {
-    return Boolean.getBoolean("plumbline.terminal") && isUnset("NO_COLOR") && !isDumb();
+    return isTerminal() && isUnset("NO_COLOR") && !isDumb();
   }
 
   /**

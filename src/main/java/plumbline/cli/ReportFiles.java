@@ -1,5 +1,7 @@
 package plumbline.cli;
 
+import static java.util.stream.Collectors.joining;
+
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -37,8 +39,8 @@ final class ReportFiles {
         throw new UnknownForm(
             "--report "
                 + Wording.quote(file.toString())
-                + ": the ending chooses the form; expected "
-                + Wording.alternatives(endings));
+                + ": the ending chooses the form; expected one of "
+                + endings.stream().map(Wording::quote).collect(joining(", ")));
       }
     }
     return new ReportFiles(List.copyOf(files));

@@ -1,9 +1,5 @@
 package plumbline.cli;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -70,14 +66,6 @@ final class RulesCommand implements Callable<Integer> {
                   ? Wording.remedy(wanted, ids, "there are no rules")
                   : "these begin so: " + Wording.alternatives(begins)));
     }
-    String resource = "/plumbline/rules/pages/" + wanted + ".md";
-    try (InputStream page = RulesCommand.class.getResourceAsStream(resource)) {
-      if (page == null) {
-        throw new IllegalStateException("no page for " + wanted);
-      }
-      return RulePage.of(new String(page.readAllBytes(), StandardCharsets.UTF_8));
-    } catch (IOException e) {
-      throw new UncheckedIOException("a resource of the program cannot be read", e);
-    }
+    return RulePage.of(RuleTexts.page(wanted));
   }
 }

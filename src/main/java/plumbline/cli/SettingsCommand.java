@@ -97,7 +97,7 @@ final class SettingsCommand implements Callable<Integer> {
             console,
             Map.of(JSON, () -> SettingsJson.of(switches), CSV, () -> SettingsCsv.of(switches)));
     if (!switches.isEmpty()) {
-      console.out().print(SettingsText.of(switches, colour.wanted(console)));
+      console.out().print(SettingsText.of(switches, colour.look(console)));
     }
     console.out().flush();
     answer.skipped().forEach(console::complain);

@@ -84,6 +84,17 @@ public record Design(
         .toList();
   }
 
+  /** Whether the design names no link of a switch, neither to another one nor out of the design. */
+  public boolean isUnlinked(String switchName) {
+    return links.stream()
+        .noneMatch(
+            link ->
+                link.first().switchName().equals(switchName)
+                    || link.second()
+                        .filter(end -> end.switchName().equals(switchName))
+                        .isPresent());
+  }
+
   /** The declared VLAN of that number, if there is one. */
   public Optional<DesignVlan> vlan(VlanId id) {
     return vlans.values().stream().filter(vlan -> vlan.id().equals(id)).findFirst();

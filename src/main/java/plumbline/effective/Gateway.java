@@ -21,6 +21,7 @@ import plumbline.vlan.VlanId;
  * @param autostate whether it follows the VLAN's ports up and down
  * @param filtered whether a packet filter stands on it; undecided where one on its VLAN may do the
  *     same
+ * @param redundant whether it has a first-hop redundancy group
  * @param groups first-hop redundancy groups, by kind and number
  * @param works whether it can route for the VLAN: not shut, with an address, its VLAN exists, is
  *     active and reaches an unshut port (unless it does not follow them), and the switch routes;
@@ -35,6 +36,7 @@ public record Gateway(
     Setting<Boolean> shut,
     Setting<Boolean> autostate,
     Setting<Boolean> filtered,
+    Setting<Boolean> redundant,
     List<Group> groups,
     Setting<Boolean> works,
     List<Need> needs) {
@@ -47,7 +49,8 @@ public record Gateway(
   /** The same gateway with the answer to whether it works. */
   Gateway working(Setting<Boolean> answer, List<Need> itsNeeds) {
     return new Gateway(
-        vlan, port, header, addresses, shut, autostate, filtered, groups, answer, itsNeeds);
+        vlan, port, header, addresses, shut, autostate, filtered, redundant, groups, answer,
+        itsNeeds);
   }
 
   /** Whether one of the things that it needs is so; true for what it does not need. */
@@ -124,6 +127,7 @@ public record Gateway(
    * @param id group number; 0 where the protocol has none
    * @param version protocol version; absent where the protocol has one only
    * @param address virtual address; absent where learned or not set
+   * @param learns whether it takes the virtual address from the other end
    * @param priority 1..255; absent where the protocol has none
    * @param preempt whether a higher priority takes over; absent where the protocol has none
    * @param tracks whether something lowers the priority
@@ -133,6 +137,7 @@ public record Gateway(
       int id,
       Setting<Integer> version,
       Setting<String> address,
+      boolean learns,
       Setting<Integer> priority,
       Setting<Boolean> preempt,
       boolean tracks) {}

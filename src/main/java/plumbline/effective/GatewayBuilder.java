@@ -53,6 +53,7 @@ final class GatewayBuilder {
   private Gateway gateway(VlanId vlan, PortDraft port, SortedMap<PortName, PortDraft> ports) {
     Lines lines = port.lines();
     Setting<List<String>> addresses = addresses(lines, ports);
+    List<Gateway.Group> groups = new GroupBuilder(dialect, lines, addresses).build();
     return new Gateway(
         vlan,
         port.name(),
@@ -63,9 +64,21 @@ final class GatewayBuilder {
             .last(Matter.AUTOSTATE, PortCommand.Autostate.class)
             .flag(dialect.fact(true, "a VLAN interface follows its ports")),
         vlanFilters.behind(filtered(lines), vlan),
-        new GroupBuilder(dialect, lines, addresses).build(),
+        redundant(lines, groups),
+        groups,
         Setting.unknown("not judged yet"),
         List.of());
+  }
+
+  /** Where no group stands, silence may be no default, and a garbled line may set one up. */
+  private Setting<Boolean> redundant(Lines lines, List<Gateway.Group> groups) {
+    if (!groups.isEmpty()) {
+      return Setting.known(true);
+    }
+    Setting<Boolean> none = dialect.fact(false, "no first-hop redundancy group");
+    return lines
+        .last(Matter.REDUNDANCY, PortCommand.Redundancy.class)
+        .decide(said -> said.backTo(none), () -> none);
   }
 
   /** Each direction has a filter of its own; one of them is enough. */

@@ -109,6 +109,7 @@ final class GroupBuilder {
         version(kind, id),
         last(kind, id, Attribute.ADDRESS)
             .operand(Redundancy::value, dialect.nothing("no virtual address")),
+        learns(kind, id),
         last(kind, id, Attribute.PRIORITY)
             .operand(GroupBuilder::number, dialect.fact(100, kind + " priority 100")),
         last(kind, id, Attribute.PREEMPT)
@@ -127,6 +128,7 @@ final class GroupBuilder {
         id,
         dialect.nothing("an anycast gateway has no version"),
         last(Kind.ANYCAST, id, Attribute.ADDRESS).operand(Redundancy::value, own),
+        false,
         dialect.nothing("an anycast gateway has no priority"),
         dialect.nothing("an anycast gateway has no priority"),
         false);
@@ -156,6 +158,14 @@ final class GroupBuilder {
 
   private static Optional<Integer> number(Redundancy line) {
     return line.value().filter(digits -> digits.matches("[0-9]{1,9}")).map(Integer::valueOf);
+  }
+
+  /** The proprietary ones may leave the address to the other end. */
+  private boolean learns(Kind kind, int id) {
+    return kind != Kind.VRRP
+        && last(kind, id, Attribute.ADDRESS) instanceof LastWord.Said<Redundancy> said
+        && said.sets()
+        && said.command().value().isEmpty();
   }
 
   private boolean tracks(Kind kind, int id) {

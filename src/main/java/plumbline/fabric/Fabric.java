@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,6 +30,8 @@ public final class Fabric {
   private final List<FabricLink> links;
   private final Map<List<BitSet>, VlanGraph> graphs = new HashMap<>();
   private final Map<OptionalInt, Forwarding> trees = new HashMap<>();
+  private final Map<String, MstRegion> regions = new HashMap<>();
+  private final List<LinkFacts> facts;
 
   private Fabric(Design design, Map<String, SwitchSettings> settings) {
     this.design = design;
@@ -49,6 +50,7 @@ public final class Fabric {
                         settings(link.second().get().switchName()),
                         shared)));
     this.links = List.copyOf(joined);
+    this.facts = links.stream().map(LinkFacts::of).toList();
   }
 
   /** The ports that two links end on: bundles that end on both switches of a pair. */
@@ -79,9 +81,19 @@ public final class Fabric {
     return Optional.ofNullable(settings.get(switchName));
   }
 
+  /** The MST region of a switch whose config was read, whatever its mode. */
+  public MstRegion region(String switchName) {
+    return regions.computeIfAbsent(switchName, name -> MstRegion.of(settings(name).orElseThrow()));
+  }
+
   /** The links between switches of the design, in its order. */
   public List<FabricLink> links() {
     return links;
+  }
+
+  /** What trees ask of each link again and again. */
+  LinkFacts facts(int link) {
+    return facts.get(link);
   }
 
   /** Where frames of a VLAN go between switches. */
@@ -89,7 +101,7 @@ public final class Fabric {
     BitSet certain = new BitSet();
     BitSet possible = new BitSet();
     for (int link = 0; link < links.size(); link++) {
-      Carried crossing = links.get(link).crosses();
+      Carried crossing = facts.get(link).crosses();
       certain.set(link, crossing.certain().contains(vlan));
       possible.set(link, crossing.possible().contains(vlan));
     }
@@ -108,7 +120,7 @@ public final class Fabric {
    * go by what links carry.
    */
   public Carriage carriage(VlanId vlan) {
-    return shapingTree(vlan)
+    return ShapingTree.of(this, vlan)
         .<Carriage>map(
             scope ->
                 new TreeGraph(
@@ -117,32 +129,6 @@ public final class Fabric {
                     vlan,
                     trees.computeIfAbsent(scope.instance(), any -> new Forwarding(this, scope))))
         .orElseGet(() -> graph(vlan));
-  }
-
-  /** The tree that decides where frames of a VLAN go, where some link of it lacks the VLAN. */
-  private Optional<TreeScope> shapingTree(VlanId vlan) {
-    Set<OptionalInt> instances = new LinkedHashSet<>();
-    for (FabricLink link : links) {
-      boolean lacks = link.isOpen() != Truth.NO && !link.crosses().certain().contains(vlan);
-      if (lacks && link.ends().stream().allMatch(Fabric::hasFewTrees)) {
-        instances.add(instance(link.first().device().orElseThrow(), vlan));
-      }
-    }
-    return instances.stream().findFirst().map(instance -> new TreeScope(vlan, instance));
-  }
-
-  private static boolean hasFewTrees(LinkEnd end) {
-    return end.device()
-        .flatMap(device -> TreeFamily.of(device.tree().mode()))
-        .filter(family -> family == TreeFamily.MULTIPLE || family == TreeFamily.SINGLE)
-        .isPresent();
-  }
-
-  private static OptionalInt instance(SwitchSettings device, VlanId vlan) {
-    boolean multiple =
-        TreeFamily.of(device.tree().mode()).filter(TreeFamily.MULTIPLE::equals).isPresent();
-    Optional<Integer> instance = device.tree().region().instanceOf(vlan).value();
-    return multiple && instance.isPresent() ? OptionalInt.of(instance.get()) : OptionalInt.empty();
   }
 
   /** Whether a box is the one that fails. */
@@ -222,14 +208,14 @@ public final class Fabric {
    * tree forwards there or not; none where it does not carry the VLAN then.
    */
   public List<Connectivity.Edge> joinedBy(int link, VlanId vlan, Failure failure) {
-    return links.get(link).crosses().certain().contains(vlan)
+    return facts.get(link).crosses().certain().contains(vlan)
         ? edges(link, failure, true)
         : List.of();
   }
 
   /** The boxes that it joins for certain or perhaps. */
   public List<Connectivity.Edge> mayJoin(int link, VlanId vlan, Failure failure) {
-    return links.get(link).crosses().possible().contains(vlan)
+    return facts.get(link).crosses().possible().contains(vlan)
         ? edges(link, failure, false)
         : List.of();
   }
@@ -249,15 +235,15 @@ public final class Fabric {
     BitSet certain = new BitSet();
     BitSet possible = new BitSet();
     for (int link = 0; link < links.size(); link++) {
-      certain.set(link, links.get(link).isOpen() == Truth.YES);
-      possible.set(link, links.get(link).isOpen() != Truth.NO);
+      certain.set(link, facts.get(link).open() == Truth.YES);
+      possible.set(link, facts.get(link).open() != Truth.NO);
     }
     return new VlanGraph(chassis, links, certain, possible);
   }
 
   /** Whether spanning tree runs over a link while something fails. */
   public Truth isOpen(int link, Failure failure) {
-    return links.get(link).isOpen().and(stands(link, failure));
+    return facts.get(link).open().and(stands(link, failure));
   }
 
   /** Whether a link that is up stays up while something fails. */

@@ -1,10 +1,13 @@
 package plumbline.fabric;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
+import plumbline.design.DesignPort;
 import plumbline.fabric.Segment.End;
 import plumbline.fabric.TreeLink.TreeEnd;
 
@@ -16,48 +19,104 @@ public final class TreePart {
   /** More readings of open costs than these are not tried. */
   private static final int MOST_READINGS = 256;
 
-  private final List<String> switches;
+  private final List<TreeBridge> bridges;
+  private final Supplier<List<TreeLink>> links;
   private final Optional<String> doubt;
+  private final List<DesignPort> barring;
+  private final boolean hasRoles;
   private final List<String> rootCandidates;
-  private final Map<Integer, List<PortRole>> roles;
+
+  /** Few ask for them, and they cost much. */
+  private Optional<Map<Integer, List<PortRole>>> roles = Optional.empty();
 
   private TreePart(
-      List<String> switches,
+      List<TreeBridge> bridges,
+      Supplier<List<TreeLink>> links,
       Optional<String> doubt,
-      List<String> rootCandidates,
-      Map<Integer, List<PortRole>> roles) {
-    this.switches = List.copyOf(switches);
+      List<DesignPort> barring,
+      boolean hasRoles) {
+    this.bridges = List.copyOf(bridges);
+    this.links = links;
     this.doubt = doubt;
-    this.rootCandidates = List.copyOf(rootCandidates);
-    this.roles = Map.copyOf(roles);
+    this.barring = List.copyOf(barring);
+    this.hasRoles = hasRoles && doubt.isEmpty();
+    this.rootCandidates = doubt.isPresent() ? switches() : lowest(bridges);
   }
 
-  /** A part of which nothing can be told. */
-  static TreePart open(List<String> switches, String why) {
-    return new TreePart(switches, Optional.of(why), switches, Map.of());
+  /** A part of which nothing can be told as a whole. */
+  static TreePart open(List<TreeBridge> bridges, String why) {
+    return new TreePart(bridges, List::of, Optional.of(why), List.of(), false);
+  }
+
+  /** A part of which only the root can be told. */
+  static TreePart withoutRoles(List<TreeBridge> bridges) {
+    return new TreePart(bridges, List::of, Optional.empty(), List.of(), false);
   }
 
   /**
    * Settles a part.
    *
-   * @param switches its switches
-   * @param ids their identifiers, in the same order
+   * @param bridges its switches, whose identifiers are all known
    * @param links what joins them
    */
-  static TreePart settle(List<String> switches, List<BridgeId> ids, List<TreeLink> links) {
-    Map<String, Integer> index = new HashMap<>();
-    switches.forEach(name -> index.put(name, index.size()));
-    List<Segment> shape =
-        links.stream()
-            .map(link -> Segment.link(end(index, link.first(), 1), end(index, link.second(), 1)))
-            .toList();
-    List<String> lowest =
-        ActiveTopology.of(ids, shape).rootCandidates(0).stream().map(switches::get).toList();
-    Map<Integer, List<PortRole>> roles = new HashMap<>();
-    for (Map<String, Long> reading : readings(links)) {
-      agree(roles, index, ids, links, reading);
+  static TreePart settle(List<TreeBridge> bridges, Supplier<List<TreeLink>> links) {
+    return new TreePart(bridges, links, Optional.empty(), List.of(), true);
+  }
+
+  /**
+   * The same, unless a root guard keeps the root out.
+   *
+   * @param guards the root guards that might act
+   */
+  TreePart guarded(List<RootGuards.Guard> guards) {
+    List<RootGuards.Guard> doubtful =
+        guards.stream().filter(guard -> roleAt(guard) != PortRole.DESIGNATED).toList();
+    if (doubtful.isEmpty()) {
+      return this;
     }
-    return new TreePart(switches, Optional.empty(), lowest, roles);
+    DesignPort first = doubtful.get(0).port();
+    return new TreePart(
+        bridges,
+        links,
+        Optional.of(
+            "a root guard at "
+                + first.switchName()
+                + " "
+                + first.port()
+                + " may keep the root out"),
+        doubtful.stream()
+            .filter(guard -> guard.isOn() && roleAt(guard) != PortRole.UNDECIDED)
+            .map(RootGuards.Guard::port)
+            .toList(),
+        false);
+  }
+
+  private PortRole roleAt(RootGuards.Guard guard) {
+    return roles(guard.link()).get(guard.end());
+  }
+
+  /** The bridges that no other beats for certain. */
+  private static List<String> lowest(List<TreeBridge> bridges) {
+    List<TreeBridge> lowest = new ArrayList<>();
+    for (TreeBridge bridge : bridges) {
+      if (lowest.stream().noneMatch(other -> other.beats(bridge))) {
+        lowest.removeIf(bridge::beats);
+        lowest.add(bridge);
+      }
+    }
+    return lowest.stream().map(TreeBridge::name).toList();
+  }
+
+  private Map<Integer, List<PortRole>> computed() {
+    List<TreeLink> all = links.get();
+    Map<String, Integer> index = new HashMap<>();
+    switches().forEach(name -> index.put(name, index.size()));
+    List<BridgeId> ids = bridges.stream().map(bridge -> bridge.id().orElseThrow()).toList();
+    Map<Integer, List<PortRole>> agreed = new HashMap<>();
+    for (Map<String, Long> reading : readings(all)) {
+      agree(agreed, index, ids, all, reading);
+    }
+    return agreed;
   }
 
   private static End end(Map<String, Integer> index, TreeEnd end, long cost) {
@@ -132,10 +191,15 @@ public final class TreePart {
 
   /** The switches of the part, in design order. */
   public List<String> switches() {
-    return switches;
+    return bridges.stream().map(TreeBridge::name).toList();
   }
 
-  /** Why nothing of the part can be told, a clause; empty where it can. */
+  /** Whether the configs of all its switches were read. */
+  public boolean isRead() {
+    return bridges.stream().allMatch(TreeBridge::read);
+  }
+
+  /** Why the part as a whole cannot be told, a clause; empty where it can. */
   public Optional<String> doubt() {
     return doubt;
   }
@@ -153,14 +217,65 @@ public final class TreePart {
   }
 
   /**
+   * The switches that come before one of the part for certain, so that it cannot be the root while
+   * they are there: the best first. They are told where others of the part leave the root open,
+   * too.
+   */
+  public List<String> ahead(String name) {
+    TreeBridge behind = named(name);
+    return bridges.stream()
+        .filter(other -> other.comesBefore(behind))
+        .sorted(
+            Comparator.<TreeBridge>comparingInt(one -> one.id().orElseThrow().priority())
+                .thenComparingLong(one -> one.id().orElseThrow().address().orElse(Long.MAX_VALUE)))
+        .map(TreeBridge::name)
+        .toList();
+  }
+
+  /** The other switches of the part that one of it does not beat for certain. */
+  public List<String> unbeaten(String name) {
+    TreeBridge first = named(name);
+    return bridges.stream()
+        .filter(other -> !other.equals(first) && !first.beats(other))
+        .map(TreeBridge::name)
+        .toList();
+  }
+
+  private TreeBridge named(String name) {
+    return bridges.stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  /** The same part if a switch of it were the root; of a part with a doubt nothing is told then. */
+  public TreePart withRoot(String name) {
+    List<TreeBridge> moved =
+        bridges.stream()
+            .map(
+                one ->
+                    one.name().equals(name)
+                        ? new TreeBridge(
+                            name, one.read(), Optional.of(BridgeId.of(0, 0)), false, one.joined())
+                        : one)
+            .toList();
+    return new TreePart(moved, links, doubt, barring, hasRoles);
+  }
+
+  /** The ports whose root guard may keep the root out, each blocking its link then. */
+  public List<DesignPort> barring() {
+    return barring;
+  }
+
+  /**
    * The roles of the first and the second end of every link that they are told of, by its index.
    */
-  Map<Integer, List<PortRole>> roles() {
-    return roles;
+  public Map<Integer, List<PortRole>> roles() {
+    if (roles.isEmpty()) {
+      roles = Optional.of(hasRoles ? Map.copyOf(computed()) : Map.of());
+    }
+    return roles.get();
   }
 
   /** The roles of the first and the second end of a link of the part, by its index. */
   public List<PortRole> roles(int link) {
-    return roles.getOrDefault(link, List.of(PortRole.UNDECIDED, PortRole.UNDECIDED));
+    return roles().getOrDefault(link, List.of(PortRole.UNDECIDED, PortRole.UNDECIDED));
   }
 }

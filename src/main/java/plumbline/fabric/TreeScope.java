@@ -21,7 +21,7 @@ public record TreeScope(VlanId vlan, OptionalInt instance) {
   }
 
   /** The configured priority in this tree. */
-  SpanningTree.Priority priority(SpanningTree tree) {
+  public SpanningTree.Priority priority(SpanningTree tree) {
     return instance.isPresent() ? tree.priorityOf(instance.getAsInt()) : tree.priorityOf(vlan);
   }
 

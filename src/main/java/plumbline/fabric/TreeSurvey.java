@@ -11,16 +11,13 @@ import plumbline.design.Wanted;
 import plumbline.effective.SpanningTree;
 import plumbline.effective.SpanningTree.Priority.Asked;
 import plumbline.effective.SwitchSettings;
-import plumbline.setting.Effect;
-import plumbline.setting.Keys;
 import plumbline.setting.Setting;
 import plumbline.setting.Truth;
-import plumbline.vlan.VlanId;
 
 /**
  * Finds the parts of a spanning tree and settles each of them, or says why it cannot be told: a
  * switch whose config was not read or whose mode is open, switches of different families, a link of
- * which the text does not tell whether the tree runs over it, a bundle that ends on two switches.
+ * which the text does not tell whether the tree runs over it.
  */
 final class TreeSurvey {
   private final Fabric fabric;
@@ -29,6 +26,9 @@ final class TreeSurvey {
   private final Map<String, String> partOf = new LinkedHashMap<>();
   private final Map<Integer, FabricLink> joining = new LinkedHashMap<>();
   private final Map<String, String> doubts = new LinkedHashMap<>();
+
+  /** The same as {@link #partOf}, but only over links that the tree runs over for certain. */
+  private final Map<String, String> certainPartOf = new LinkedHashMap<>();
 
   private TreeSurvey(Fabric fabric, TreeScope scope, Failure failure) {
     this.fabric = fabric;
@@ -47,18 +47,19 @@ final class TreeSurvey {
     for (DesignSwitch one : fabric.design().switches().values()) {
       if (!isDown(one.name())) {
         partOf.put(one.name(), one.name());
+        certainPartOf.put(one.name(), one.name());
         whyOpen(one.name()).ifPresent(why -> doubts.putIfAbsent(one.name(), why));
       }
     }
     for (int index = 0; index < fabric.links().size(); index++) {
       FabricLink link = fabric.links().get(index);
-      Truth runs = runsOver(link).and(fabric.stands(index, failure));
+      Truth runs = runsOver(index, link).and(fabric.stands(index, failure));
       if (runs != Truth.NO) {
         joining.put(index, link);
-        join(link);
+        join(partOf, link);
       }
-      if (runs != Truth.NO) {
-        sharedEnd(link).ifPresent(why -> doubts.putIfAbsent(nameOf(link.first()), why));
+      if (runs == Truth.YES) {
+        join(certainPartOf, link);
       }
       if (runs == Truth.UNKNOWN) {
         doubts.putIfAbsent(
@@ -69,24 +70,6 @@ final class TreeSurvey {
                 + link.second().port().switchName());
       }
     }
-  }
-
-  /** The pair speaks for one bridge on such a bundle, which both its links are one port of. */
-  private static Optional<String> sharedEnd(FabricLink link) {
-    return link.ends().stream()
-        .filter(LinkEnd::shared)
-        .map(
-            end ->
-                "the bundle "
-                    + nameOf(end)
-                    + " "
-                    + end.port().port()
-                    + " ends on both switches of a multi-chassis pair, whose tree cannot be told")
-        .findFirst();
-  }
-
-  private static String nameOf(LinkEnd end) {
-    return end.port().switchName();
   }
 
   private boolean isDown(String name) {
@@ -102,58 +85,58 @@ final class TreeSurvey {
     }
     SpanningTree tree = settings.get().tree();
     if (TreeFamily.of(tree.mode()).isEmpty()) {
-      return Optional.of("the spanning-tree mode of " + name + " is open");
+      return Optional.of("the spanning-tree mode of " + name + " is open" + why(tree.mode()));
     }
     if (tree.isOff(scope.vlan()) != Truth.NO) {
       return Optional.of(name + " has no spanning tree there, or may have none");
     }
     return scope.priority(tree).value().isDecided()
         ? Optional.empty()
-        : Optional.of("the bridge priority of " + name + " is open");
+        : Optional.of(
+            "the bridge priority of " + name + " is open" + why(scope.priority(tree).value()));
   }
 
-  private Optional<TreeFamily> family(LinkEnd end) {
-    return end.device().flatMap(device -> TreeFamily.of(device.tree().mode()));
+  private static String why(Setting<?> setting) {
+    return setting.reason().map(reason -> ": " + reason).orElse("");
   }
 
   /** Whether the tree runs over a link; the edge between two families is open. */
-  private Truth runsOver(FabricLink link) {
-    Optional<TreeFamily> one = family(link.first());
-    Optional<TreeFamily> other = family(link.second());
-    VlanId vlan = scope.vlan();
-    boolean perVlan = one.equals(Optional.of(TreeFamily.PER_VLAN)) && one.equals(other);
+  private Truth runsOver(int index, FabricLink link) {
+    LinkFacts facts = fabric.facts(index);
     Truth runs =
-        perVlan
-            ? crosses(link, vlan)
-            : one.isPresent() && one.equals(other)
-                ? link.isOpen()
-                : link.isOpen().and(Truth.UNKNOWN);
-    boolean filtered =
-        link.ends().stream()
-            .flatMap(end -> end.settings().stream())
-            .map(port -> port.get(Keys.BPDU_FILTER))
-            .anyMatch(setting -> !setting.isDecided() || setting.is(Effect.ON));
-    return filtered ? runs.and(Truth.UNKNOWN) : runs;
+        facts.isWithin(TreeFamily.PER_VLAN)
+            ? facts.carries(scope.vlan())
+            : facts.isWithinOne()
+                ? facts.open().and(isInside(link))
+                : facts.open().and(Truth.UNKNOWN);
+    return facts.filtered() ? runs.and(Truth.UNKNOWN) : runs;
   }
 
-  private static Truth crosses(FabricLink link, VlanId vlan) {
-    if (link.crosses().certain().contains(vlan)) {
-      return Truth.YES;
-    }
-    return link.crosses().possible().contains(vlan) ? Truth.UNKNOWN : Truth.NO;
+  /**
+   * Whether the tree goes on over a link: between two regions only the common tree does, which in
+   * each of them is instance 0 (IEEE 802.1Q, multiple spanning tree).
+   */
+  private Truth isInside(FabricLink link) {
+    return scope.instance().orElse(0) == 0 ? Truth.YES : isOneRegion(link);
   }
 
-  private void join(FabricLink link) {
-    String one = find(link.first().port().switchName());
-    String other = find(link.second().port().switchName());
-    partOf.put(one, other);
+  private Truth isOneRegion(FabricLink link) {
+    return fabric
+        .region(link.first().port().switchName())
+        .isOneWith(fabric.region(link.second().port().switchName()));
   }
 
-  private String find(String name) {
+  private static void join(Map<String, String> parts, FabricLink link) {
+    String one = find(parts, link.first().port().switchName());
+    String other = find(parts, link.second().port().switchName());
+    parts.put(one, other);
+  }
+
+  private static String find(Map<String, String> parts, String name) {
     String at = name;
-    while (!partOf.get(at).equals(at)) {
-      partOf.put(at, partOf.get(partOf.get(at)));
-      at = partOf.get(at);
+    while (!parts.get(at).equals(at)) {
+      parts.put(at, parts.get(parts.get(at)));
+      at = parts.get(at);
     }
     return at;
   }
@@ -161,33 +144,58 @@ final class TreeSurvey {
   private List<TreePart> parts() {
     Map<String, List<String>> switches = new LinkedHashMap<>();
     List.copyOf(partOf.keySet())
-        .forEach(name -> switches.computeIfAbsent(find(name), any -> new ArrayList<>()).add(name));
-    Map<String, List<TreeLink>> links = new LinkedHashMap<>();
-    Map<String, String> why = new LinkedHashMap<>();
-    doubts.forEach((name, reason) -> why.putIfAbsent(find(name), reason));
+        .forEach(
+            name ->
+                switches.computeIfAbsent(find(partOf, name), any -> new ArrayList<>()).add(name));
+    Map<String, Map<Integer, FabricLink>> links = new LinkedHashMap<>();
     joining.forEach(
-        (index, link) -> {
-          String part = find(link.first().port().switchName());
-          if (!why.containsKey(part)) {
+        (index, link) ->
             links
-                .computeIfAbsent(part, any -> new ArrayList<>())
-                .add(TreeLink.of(index, link, scope));
-          }
-        });
+                .computeIfAbsent(
+                    find(partOf, link.first().port().switchName()), any -> new LinkedHashMap<>())
+                .put(index, link));
+    Map<String, String> why = new LinkedHashMap<>();
+    doubts.forEach((name, reason) -> why.putIfAbsent(find(partOf, name), reason));
     List<TreePart> parts = new ArrayList<>();
     switches.forEach(
-        (part, names) ->
-            parts.add(
-                Optional.ofNullable(why.get(part))
-                    .or(() -> whyRootOpen(names))
-                    .map(reason -> TreePart.open(names, reason))
-                    .orElseGet(
-                        () ->
-                            TreePart.settle(
-                                names,
-                                names.stream().map(this::id).toList(),
-                                links.getOrDefault(part, List.of())))));
+        (part, names) -> {
+          List<TreeBridge> bridges = names.stream().map(this::bridge).toList();
+          parts.add(
+              Optional.ofNullable(why.get(part))
+                  .or(() -> whyRootOpen(names))
+                  .map(reason -> TreePart.open(bridges, reason))
+                  .orElseGet(() -> part(bridges, links.getOrDefault(part, Map.of()))));
+        });
     return parts;
+  }
+
+  private TreePart part(List<TreeBridge> bridges, Map<Integer, FabricLink> links) {
+    TreePart settled =
+        links.entrySet().stream().anyMatch(link -> hidesRoles(link.getKey(), link.getValue()))
+            ? TreePart.withoutRoles(bridges)
+            : TreePart.settle(
+                bridges,
+                () ->
+                    links.entrySet().stream()
+                        .map(link -> TreeLink.of(link.getKey(), link.getValue(), scope))
+                        .toList());
+    boolean guarded = links.keySet().stream().anyMatch(link -> fabric.facts(link).guarded());
+    return settled
+        .root()
+        .filter(any -> guarded)
+        .map(root -> RootGuards.of(links, root))
+        .filter(guards -> !guards.isEmpty())
+        .map(settled::guarded)
+        .orElse(settled);
+  }
+
+  /**
+   * Whether a link leaves the roles open: a multi-chassis pair speaks for one bridge on a bundle
+   * that ends on both its switches, and a region speaks for one bridge towards another one.
+   */
+  private boolean hidesRoles(int index, FabricLink link) {
+    return fabric.facts(index).shared()
+        || (fabric.facts(index).isWithin(TreeFamily.MULTIPLE) && isOneRegion(link) != Truth.YES);
   }
 
   /** Whoever asked for the root's place may have got a lower priority if another was low then. */
@@ -218,6 +226,16 @@ final class TreeSurvey {
 
   private Asked asked(String name) {
     return scope.priority(fabric.settings(name).orElseThrow().tree()).asked();
+  }
+
+  private TreeBridge bridge(String name) {
+    boolean told = whyOpen(name).isEmpty();
+    return new TreeBridge(
+        name,
+        fabric.settings(name).isPresent(),
+        told ? Optional.of(id(name)) : Optional.empty(),
+        told && asked(name) == Asked.ROOT_PRIMARY,
+        find(certainPartOf, name));
   }
 
   private BridgeId id(String name) {

@@ -72,11 +72,11 @@ public final class SettingsText {
   /**
    * Writes the switches one after the other.
    *
-   * @param colour whether differences are coloured; they are spelled out in any case
-   * @return lines of at most 80 columns, each ending in a line feed
+   * @param look how wide it is, and whether differences are coloured; they are spelled out anyway
+   * @return lines of at most that width, each ending in a line feed
    */
-  public static String of(List<SwitchView> switches, boolean colour) {
-    Page page = new Page(colour);
+  public static String of(List<SwitchView> switches, Page.Look look) {
+    Page page = new Page(look);
     SettingsText text = new SettingsText(page);
     for (SwitchView view : switches) {
       text.write(view);

@@ -55,7 +55,7 @@ public final class Judge {
   /** The findings, by switch, port (numeric), rule, id. */
   public static List<Finding> findings(List<Spoken> spoken) {
     Map<String, List<Spoken>> switches =
-        WiderCauses.settled(spoken).stream()
+        Joined.told(WiderCauses.settled(spoken)).stream()
             .collect(
                 groupingBy(
                     said -> said.outcome().subject().switchName(),

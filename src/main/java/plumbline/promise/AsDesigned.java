@@ -1,8 +1,8 @@
 package plumbline.promise;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -17,7 +17,6 @@ import plumbline.design.DesignGateway;
 import plumbline.design.DesignPort;
 import plumbline.design.DesignSwitch;
 import plumbline.design.Link;
-import plumbline.design.Wanted;
 import plumbline.effective.Dialect;
 import plumbline.effective.Gateway;
 import plumbline.effective.PortSettings;
@@ -28,7 +27,6 @@ import plumbline.port.PortKind;
 import plumbline.port.PortName;
 import plumbline.setting.Evidence;
 import plumbline.setting.Setting;
-import plumbline.statement.SwitchCommand.TreeMode;
 import plumbline.statement.SwitchText;
 import plumbline.vlan.VlanId;
 import plumbline.vlan.VlanSet;
@@ -41,6 +39,7 @@ import plumbline.vlan.VlanSet;
 public final class AsDesigned {
   private final Design design;
   private final Predicate<String> repaired;
+  private final Set<DesignPort> facingRoots;
 
   /**
    * Repairs switches of a design.
@@ -50,6 +49,27 @@ public final class AsDesigned {
   public AsDesigned(Design design, Predicate<String> repaired) {
     this.design = design;
     this.repaired = repaired;
+    this.facingRoots = facingRoots(design);
+  }
+
+  /** The ends of links at whose far end is a switch that is planned as a root. */
+  private static Set<DesignPort> facingRoots(Design design) {
+    Set<DesignPort> found = new HashSet<>();
+    for (Link link : design.links()) {
+      for (DesignPort far : link.second().stream().toList()) {
+        if (isRoot(design, far)) {
+          found.add(link.first());
+        }
+        if (isRoot(design, link.first())) {
+          found.add(far);
+        }
+      }
+    }
+    return found;
+  }
+
+  private static boolean isRoot(Design design, DesignPort end) {
+    return !design.switches().get(end.switchName()).tree().rootOf().isEmpty();
   }
 
   /** The settings of a switch, repaired. */
@@ -74,7 +94,7 @@ public final class AsDesigned {
         ports,
         new TreeMap<>(),
         gateways(designed, found),
-        tree(designed.tree(), found.tree()),
+        new RepairedTree(design, repaired).of(designed.tree(), found.tree()),
         found.routing(),
         List.of(),
         found.unknownElsewhere(),
@@ -147,6 +167,7 @@ public final class AsDesigned {
         Setting.known(false),
         Setting.known(true),
         Setting.unknown("it is taken to be as designed"),
+        Setting.unknown("it is taken to be as designed"),
         List.of(),
         Setting.known(true),
         List.of());
@@ -162,7 +183,8 @@ public final class AsDesigned {
             .port(port.port())
             .or(() -> found.membersOf(port.port()).stream().findFirst())
             .orElseGet(() -> RepairedPort.blank(port.port(), found.fullName(port.port())));
-    return new RepairedPort(port, base, vlans, repaired).settings(bundleOf(port));
+    return new RepairedPort(port, base, vlans, repaired, facingRoots.contains(port))
+        .settings(bundleOf(port));
   }
 
   /** The number of the bundle that a cable of a link belongs to by design. */
@@ -224,50 +246,5 @@ public final class AsDesigned {
                     .flatMap(gateway -> gateway.vlans().stream())
                     .map(served -> served.vlan().id())
                     .toList())));
-  }
-
-  private SpanningTree tree(DesignSwitch.Tree wanted, SpanningTree found) {
-    boolean mode = repaired.test("spanning-tree-mode-differs");
-    Optional<TreeMode.Mode> wished = wanted.mode().filter(any -> mode).map(AsDesigned::mode);
-    boolean on = repaired.test("spanning-tree-off");
-    return new SpanningTree(
-        wished
-            .<Setting<TreeMode.Mode>>map(Setting::known)
-            .filter(wish -> !found.mode().equals(wish))
-            .orElse(found.mode()),
-        wanted
-            .pathCost()
-            .filter(any -> mode)
-            .map(wish -> Setting.known(wish.value().equals("long")))
-            .orElse(found.longCosts()),
-        on ? Setting.known(VlanSet.NONE) : found.off(),
-        found.vlanPriorities(),
-        found.instancePriorities(),
-        found.priority(),
-        wanted.mst().filter(any -> mode).map(AsDesigned::region).orElse(found.region()));
-  }
-
-  private static TreeMode.Mode mode(Wanted<String> wish) {
-    return java.util.Arrays.stream(TreeMode.Mode.values())
-        .filter(one -> one.toString().equals(wish.value()))
-        .findFirst()
-        .orElseThrow();
-  }
-
-  private static SpanningTree.Region region(Wanted<DesignSwitch.Mst> wish) {
-    SortedMap<Integer, VlanSet> instances = new TreeMap<>();
-    for (Map.Entry<Integer, List<plumbline.design.DesignVlan>> one :
-        wish.value().instances().entrySet()) {
-      if (one.getKey() != 0) {
-        instances.put(
-            one.getKey(), VlanSet.of(one.getValue().stream().map(vlan -> vlan.id()).toList()));
-      }
-    }
-    return new SpanningTree.Region(
-        Setting.known(wish.value().name()),
-        Setting.known(wish.value().revision()),
-        instances,
-        Optional.empty(),
-        List.of());
   }
 }

@@ -71,6 +71,20 @@ final class Attached {
     return routers.getOrDefault(vlan, List.of());
   }
 
+  /** The places where frames of a VLAN may leave what the design describes. */
+  List<Plug> exits(VlanId vlan) {
+    List<Plug> exits = new ArrayList<>();
+    members.getOrDefault(vlan, List.of()).stream()
+        .filter(member -> member.kind() == Member.Kind.OUTSIDE)
+        .forEach(member -> exits.addAll(member.plugs()));
+    for (DesignSwitch one : design.switches().values()) {
+      if (design.isUnlinked(one.name())) {
+        exits.addAll(onSwitch(one, Truth.YES));
+      }
+    }
+    return exits;
+  }
+
   private void hosts() {
     for (Host host : design.hosts().values()) {
       Map<VlanId, List<Plug>> plugs = new TreeMap<>();

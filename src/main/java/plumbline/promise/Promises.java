@@ -54,7 +54,8 @@ public final class Promises {
                 fabric,
                 one,
                 attached.members().getOrDefault(one, List.of()),
-                attached.routers(one)));
+                attached.routers(one),
+                attached.exits(one)));
   }
 
   /** Whether everybody in a VLAN reaches one of its gateways; empty where it has none. */

@@ -12,9 +12,10 @@ import plumbline.vlan.VlanId;
  * @param vlan the VLAN
  * @param without who does not
  * @param open of whom that cannot be told
+ * @param around whether for somebody it hangs on what is outside the design
  * @param asked how many were asked
  */
-public record Reaching(VlanId vlan, List<Cut> without, List<Cut> open, int asked) {
+public record Reaching(VlanId vlan, List<Cut> without, List<Cut> open, boolean around, int asked) {
   /** Copies the lists. */
   public Reaching {
     without = List.copyOf(without);
@@ -38,6 +39,7 @@ public record Reaching(VlanId vlan, List<Cut> without, List<Cut> open, int asked
   static Reaching of(VlanSide side, Aim aim) {
     List<Cut> without = new ArrayList<>();
     List<Cut> open = new ArrayList<>();
+    boolean around = false;
     int asked = 0;
     for (Member member : side.members()) {
       if (member.kind() == Member.Kind.OUTSIDE) {
@@ -46,16 +48,21 @@ public record Reaching(VlanId vlan, List<Cut> without, List<Cut> open, int asked
       asked++;
       Truth holds = side.holds(member, aim, VlanSide.NOTHING);
       List<Plug> stranded = stranded(side, member, aim, Truth.NO);
+      List<Plug> unclear = stranded(side, member, aim, Truth.UNKNOWN);
+      around |= unclear.stream().anyMatch(plug -> side.leaves(plug, VlanSide.NOTHING));
+      unclear = unclear.stream().filter(plug -> !side.leaves(plug, VlanSide.NOTHING)).toList();
       if (holds == Truth.NO && side.isThere(member, VlanSide.NOTHING)) {
         without.add(new Cut(member.name(), points(stranded)));
       } else if (holds == Truth.YES) {
         stranded.forEach(plug -> without.add(port(member, plug)));
-        stranded(side, member, aim, Truth.UNKNOWN).forEach(plug -> open.add(port(member, plug)));
-      } else if (holds == Truth.UNKNOWN) {
+        unclear.forEach(plug -> open.add(port(member, plug)));
+      } else if (!unclear.isEmpty()) {
+        open.add(new Cut(member.name(), points(unclear)));
+      } else if (holds == Truth.UNKNOWN && !around) {
         open.add(new Cut(member.name(), points(member.plugs())));
       }
     }
-    return new Reaching(side.vlan(), without, open, asked);
+    return new Reaching(side.vlan(), without, open, around, asked);
   }
 
   private static List<Plug> stranded(VlanSide side, Member member, Aim aim, Truth truth) {

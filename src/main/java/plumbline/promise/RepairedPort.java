@@ -33,14 +33,25 @@ final class RepairedPort {
   private final PortSettings found;
   private final VlanDatabase vlans;
   private final Predicate<String> repaired;
+  private final boolean facesRoot;
   private final Map<Key<?>, Setting<?>> settings;
 
+  /**
+   * A port to repair.
+   *
+   * @param facesRoot whether a planned root is at the far end
+   */
   RepairedPort(
-      DesignPort port, PortSettings found, VlanDatabase vlans, Predicate<String> repaired) {
+      DesignPort port,
+      PortSettings found,
+      VlanDatabase vlans,
+      Predicate<String> repaired,
+      boolean facesRoot) {
     this.port = port;
     this.found = found;
     this.vlans = vlans;
     this.repaired = repaired;
+    this.facesRoot = facesRoot;
     this.settings = new HashMap<>(found.settings());
   }
 
@@ -84,6 +95,9 @@ final class RepairedPort {
     wish(RoleKeys.TAGGED).ifPresent(this::list);
     if (repaired.test("bpdu-filter-set")) {
       set(Keys.BPDU_FILTER, Effect.OFF);
+    }
+    if (facesRoot && repaired.test("guard-on-switch-link")) {
+      set(Keys.ROOT_GUARD, Effect.OFF);
     }
     bundle(bundle);
     carried();

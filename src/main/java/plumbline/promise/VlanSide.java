@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import plumbline.fabric.Carriage;
 import plumbline.fabric.Fabric;
 import plumbline.fabric.Failure;
 import plumbline.fabric.VlanGraph;
+import plumbline.fabric.VlanGraph.Point;
 import plumbline.setting.Truth;
 import plumbline.vlan.VlanId;
 
@@ -21,8 +23,11 @@ public final class VlanSide {
   private final Carriage carriage;
   private final List<Member> members;
   private final List<Router> routers;
+  private final List<Plug> exits;
 
-  VlanSide(Fabric fabric, VlanId vlan, List<Member> members, List<Router> routers) {
+  VlanSide(
+      Fabric fabric, VlanId vlan, List<Member> members, List<Router> routers, List<Plug> exits) {
+    this.exits = List.copyOf(exits);
     this.fabric = fabric;
     this.vlan = vlan;
     this.carriage = fabric.carriage(vlan);
@@ -36,6 +41,7 @@ public final class VlanSide {
     this.vlan = side.vlan;
     this.carriage = carriage;
     this.members = side.members;
+    this.exits = side.exits;
     this.routers = side.routers;
   }
 
@@ -86,16 +92,41 @@ public final class VlanSide {
       }
       best = joined == Truth.UNKNOWN ? joined : best;
     }
-    return best;
+    boolean around =
+        best == Truth.NO
+            && leaves(from, failure)
+            && others.stream().anyMatch(to -> leaves(to, failure));
+    return around ? Truth.UNKNOWN : best;
+  }
+
+  /**
+   * Whether frames from a plug may get to where the design does not look: over a link that leaves
+   * it, or from a switch of which it names no link at all.
+   */
+  boolean leaves(Plug plug, Failure failure) {
+    return works(plug, failure) != Truth.NO
+        && exits.stream()
+            .anyMatch(
+                exit ->
+                    works(exit, failure) != Truth.NO
+                        && carriage.joins(plug.point(), exit.point(), failure) != Truth.NO);
+  }
+
+  /** Whether frames pass between two switches; a way outside the design cannot be told. */
+  public Truth joins(Point one, Point other) {
+    return reaches(place(one), List.of(place(other)), NOTHING);
+  }
+
+  /** A place on a switch, where nothing needs to be plugged in. */
+  private static Plug place(Point point) {
+    return new Plug(point, false, Truth.YES, Optional.empty());
   }
 
   /** Whether frames from a plug reach what an aim asks for while something fails. */
   Truth holds(Plug plug, Aim aim, Failure failure) {
     if (aim instanceof Aim.InDomain domain) {
-      return domain
-          .at(this, failure)
-          .map(middle -> works(plug, failure).and(carriage.joins(plug.point(), middle, failure)))
-          .orElse(Truth.NO);
+      return reaches(
+          plug, domain.at(this, failure).stream().map(VlanSide::place).toList(), failure);
     }
     return aim instanceof Aim.ToGateway
         ? reaches(plug, gateways(failure), failure)

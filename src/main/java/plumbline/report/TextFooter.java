@@ -2,6 +2,7 @@ package plumbline.report;
 
 import static java.util.stream.Collectors.joining;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -13,18 +14,30 @@ import plumbline.text.Page;
 /** The end of a text report: what was not audited, what it cannot tell, what it was made from. */
 final class TextFooter {
   /** Above this number the inputs are summed up, so that a report of a fleet stays readable. */
-  private static final int MOST_INPUTS = 12;
+  static final int MOST_INPUTS = 12;
+
+  /** The heading over what the run leaves open. */
+  static final String NOT_TOLD = "What this report does not tell";
 
   private TextFooter() {}
 
   static void write(Page page, Result result) {
     section(page, "Not audited", result.notAudited());
     section(page, "Rules that failed; this is a bug in plumbline", result.ruleFailures());
-    page.gap().heading("What this report does not tell");
-    narrowed(page, result.narrowed());
+    section(page, NOT_TOLD, notTold(result));
+    page.gap().heading("Inputs");
+    item(
+        page,
+        "Design: " + result.design().stream().map(Result.InputFile::file).collect(joining(", ")));
+    configs(page, result.configs());
+    result.skipped().forEach(line -> item(page, line));
+  }
+
+  /** What the run leaves open, one line each. */
+  static List<String> notTold(Result result) {
+    List<String> lines = new ArrayList<>(narrowed(result.narrowed()));
     if (!result.notInScope().isEmpty()) {
-      item(
-          page,
+      lines.add(
           "Outside this run: "
               + Words.names(result.notInScope())
               + (result.notInScope().size() == 1 ? ". Its ports" : ". Their ports")
@@ -34,8 +47,7 @@ final class TextFooter {
     }
     if (!result.ageUnknown().isEmpty()) {
       boolean one = result.ageUnknown().size() == 1;
-      item(
-          page,
+      lines.add(
           "The design sets max-age-days, but "
               + (one
                   ? "the text of 1 switch does not tell how old it is: "
@@ -46,35 +58,27 @@ final class TextFooter {
               + ".");
     }
     if (!result.notChecked().isEmpty()) {
-      item(
-          page,
+      lines.add(
           "No rule of this version checks these keys of the design: "
               + result.notChecked().stream().map(TextFooter::describe).collect(joining(", "))
               + ". What they ask may differ unseen.");
     }
-    item(
-        page,
+    lines.add(
         result.silentRules().isEmpty()
             ? "The design switches no rule off."
             : "Rules that the design switches off: "
                 + String.join(", ", result.silentRules())
                 + ".");
-    item(
-        page,
+    lines.add(
         "Config text does not show link state, ports that the switch itself disabled, cabling,"
             + " addresses learned, or settings that wait for a reload.");
-    page.gap().heading("Inputs");
-    item(
-        page,
-        "Design: " + result.design().stream().map(Result.InputFile::file).collect(joining(", ")));
-    configs(page, result.configs());
-    result.skipped().forEach(line -> item(page, line));
+    return lines;
   }
 
-  private static void narrowed(Page page, Result.Narrowed narrowed) {
+  private static List<String> narrowed(Result.Narrowed narrowed) {
+    List<String> lines = new ArrayList<>();
     if (!narrowed.rules().isEmpty()) {
-      item(
-          page,
+      lines.add(
           "Only these rules were asked: "
               + String.join(", ", narrowed.rules())
               + ". What "
@@ -84,8 +88,7 @@ final class TextFooter {
               + " would report is not told.");
     }
     for (Result.InFront one : narrowed.inFront()) {
-      item(
-          page,
+      lines.add(
           "Not asked, but it bears on what was asked: "
               + one.rule()
               + " at "
@@ -93,8 +96,9 @@ final class TextFooter {
               + ".");
     }
     if (!narrowed.switches().isEmpty()) {
-      item(page, "Only these switches were asked for: " + Words.names(narrowed.switches()) + ".");
+      lines.add("Only these switches were asked for: " + Words.names(narrowed.switches()) + ".");
     }
+    return lines;
   }
 
   private static void section(Page page, String title, List<String> lines) {

@@ -18,6 +18,7 @@ import plumbline.finding.Place;
  * @param verdict the verdict and its counts
  * @param findings all findings, by switch, port (numeric), rule, id
  * @param checks how many subjects each rule checked, by rule id, sorted
+ * @param switchChecks the same on each switch, by name of the switch and rule id
  * @param notAudited one line for each input that had to be audited and could not be
  * @param notInScope switches of the design that this run leaves out, sorted
  * @param notChecked what the design asks of the others and no rule checks, sorted by key
@@ -37,6 +38,7 @@ public record Result(
     Verdict verdict,
     List<Finding> findings,
     List<RuleCount> checks,
+    List<SwitchCount> switchChecks,
     List<String> notAudited,
     List<String> notInScope,
     List<NotChecked> notChecked,
@@ -51,6 +53,7 @@ public record Result(
     silentRules = List.copyOf(silentRules);
     findings = List.copyOf(findings);
     checks = List.copyOf(checks);
+    switchChecks = List.copyOf(switchChecks);
     notAudited = List.copyOf(notAudited);
     notInScope = List.copyOf(notInScope);
     notChecked = List.copyOf(notChecked);
@@ -150,4 +153,13 @@ public record Result(
    * @param undecided subjects that the text cannot decide
    */
   public record RuleCount(String rule, int conforms, int differs, int undecided) {}
+
+  /**
+   * How often a rule was asked about one switch, its ports and what begins at them: a pair or a
+   * link counts at its first end.
+   *
+   * @param switchName name of the switch; empty for what is at no switch
+   * @param count the counts there
+   */
+  public record SwitchCount(String switchName, RuleCount count) {}
 }

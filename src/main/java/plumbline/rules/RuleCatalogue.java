@@ -26,6 +26,7 @@ public final class RuleCatalogue {
           new FastStartWithoutEffect(),
           new GatewayFilterMissing(),
           new GatewayForbidden(),
+          new GatewayNotPaired(),
           new GatewayNotWorking(),
           new GatewayUndeclared(),
           new GatewayUnreachable(),
@@ -38,6 +39,7 @@ public final class RuleCatalogue {
           new LinkSpeedDuplexDiffers(),
           new LinkVlansDiffer(),
           new ModeDiffers(),
+          new MstRegionDiffers(),
           new MtuDiffers(),
           new NativeVlanDiffers(),
           new NativeVlanInUse(),
@@ -51,6 +53,7 @@ public final class RuleCatalogue {
           new PortShut(),
           new PortUndeclared(),
           new QosDiffers(),
+          new RootUnplanned(),
           new ServiceSinglePoint(),
           new SpanningTreeModeDiffers(),
           new SpanningTreeOff(),
@@ -67,17 +70,11 @@ public final class RuleCatalogue {
           new VlanNameDiffers(),
           new VlanNotCreated(),
           new VlanUndeclared(),
+          new VlansJoined(),
           new VoiceVlanDiffers());
 
   /** Names that are taken for rules to come, so that a design may already switch them off. */
-  private static final List<String> TAKEN =
-      List.of(
-          "gateway-not-paired",
-          "mst-region-differs",
-          "root-unplanned",
-          "vlans-joined",
-          "waiver-expired",
-          "waiver-unused");
+  private static final List<String> TAKEN = List.of("waiver-expired", "waiver-unused");
 
   private RuleCatalogue() {}
 

@@ -140,6 +140,7 @@ public final class AuditRun {
             !scope.notAudited().isEmpty() || !outcome.inFront().isEmpty()),
         outcome.findings(),
         outcome.checks(),
+        outcome.switchChecks(),
         scope.notAudited(),
         scope.notInScope(),
         outcome.notChecked(),

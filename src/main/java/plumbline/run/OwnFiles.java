@@ -20,7 +20,19 @@ final class OwnFiles {
       Pattern.compile(
           "\\A(?:CONFORMS|DRIFT|INCOMPLETE): [^\\n]*\\n(?s:.*?)\\nWhat this report does");
 
+  private static final Pattern TICKET =
+      Pattern.compile(
+          "\\A# (?:CONFORMS|DRIFT|INCOMPLETE): [^\\n]*\\n\\n[0-9]+ checks? on [0-9]+ switch");
+
+  /** The beginnings of SARIF and JUnit documents, which say whose they are in their own way. */
+  private static final Pattern DRIVER =
+      Pattern.compile("\"driver\": \\{\\s*\"name\": \"plumbline\"");
+
+  private static final String SUITES = "<testsuites name=\"plumbline audit\" ";
+
   private static final String REPORT = "a report of plumbline";
+
+  private static final String FINDINGS_TABLE = "format,at,revision,severity,switch,port,subject,";
 
   private static final String SETTINGS_TABLE = "switch,file,dialect,port,setting,value,evidence,";
 
@@ -38,7 +50,13 @@ final class OwnFiles {
     if (format.find()) {
       return Optional.of(format.group("kind").equals("design") ? "a design" : REPORT);
     }
-    boolean report = head.startsWith(SETTINGS_TABLE) || TEXT_REPORT.matcher(head).find();
+    boolean report =
+        head.startsWith(SETTINGS_TABLE)
+            || head.startsWith(FINDINGS_TABLE)
+            || head.contains(SUITES)
+            || DRIVER.matcher(head).find()
+            || TICKET.matcher(head).find()
+            || TEXT_REPORT.matcher(head).find();
     return report ? Optional.of(REPORT) : Optional.empty();
   }
 }

@@ -131,7 +131,15 @@ final class AddressBuilder extends SwitchConfigParserBaseVisitor<Command> {
     if (operands.isSet() && !opensBlock) {
       operands.refuse();
     }
-    return new Redundancy(kind(line), group(line.NUMBER()), Attribute.OTHER, Optional.empty());
+    Optional<Integer> group = group(line.NUMBER());
+    // only the third version has address families (RFC 5798 is the first with both)
+    boolean third =
+        kind(line) == Redundancy.Kind.VRRP
+            && (line.ADDRESS_FAMILY() != null
+                || line.getStart().getType() == SwitchConfigParser.VRRPV3);
+    return third && operands.isSet()
+        ? new Redundancy(Redundancy.Kind.VRRP, group, Attribute.VERSION, Optional.of("3"))
+        : new Redundancy(kind(line), group, Attribute.OTHER, Optional.empty());
   }
 
   @Override

@@ -174,9 +174,10 @@ final class PortPrinter {
     String group = line.kind() + operand(line.group());
     if (line.attribute() == Redundancy.Attribute.OTHER) {
       // A group's header names nothing but the group.
-      return line.value().isEmpty() && line.kind() == Redundancy.Kind.STANDBY
-          ? "hsrp" + operand(line.group())
-          : group + operand(line.value());
+      if (line.value().isEmpty() && line.kind() == Redundancy.Kind.STANDBY) {
+        return "hsrp" + line.group().map(id -> " " + id).orElse(" ipv4");
+      }
+      return group + operand(line.value());
     }
     String word =
         line.attribute() == Redundancy.Attribute.ADDRESS ? "ip" : keyword(line.attribute());

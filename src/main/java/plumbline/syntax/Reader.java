@@ -16,7 +16,7 @@ import plumbline.text.Secrets;
 
 /** Asks the grammar about one line, as the cutter needs it: what it says, and what it opens. */
 final class Reader {
-  private static final String GROUPS = " hsrp vrrp glbp ";
+  private static final String GROUPS = " hsrp vrrp vrrpv3 glbp ";
 
   /** Keywords of headers whose lines are worded as a port's are. */
   private static final Set<String> BLOCKS_OF_PORT_LINES =

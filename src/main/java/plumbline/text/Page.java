@@ -1,15 +1,40 @@
 package plumbline.text;
 
 /**
- * A page of text for a terminal, 80 columns wide, written from top to bottom. Everything handed in
- * is cleaned of control characters; colour, where it is wanted, never carries meaning of its own.
+ * A page of text for a terminal, written from top to bottom. Everything handed in is cleaned of
+ * control characters; colour, where it is wanted, never carries meaning of its own.
  */
 public final class Page {
-  /** The width of every line, in columns. */
-  public static final int WIDTH = 80;
+  /** A mark that leaves fewer columns than these beside it has its words below it. */
+  private static final int LEAST_BESIDE = 24;
 
-  /** A mark wider than this leaves too little room beside it: its words go below it. */
-  private static final int WIDEST_MARK = WIDTH - 24;
+  /**
+   * How a page looks.
+   *
+   * @param colour whether inks show
+   * @param width the width of every line, in columns, from {@link Look#NARROWEST} to {@link
+   *     Look#WIDEST}
+   */
+  public record Look(boolean colour, int width) {
+    /** No margin and no mark leaves room for words on a narrower page. */
+    public static final int NARROWEST = 60;
+
+    /** Longer lines are hard to read. */
+    public static final int WIDEST = 120;
+
+    /** The width where nothing tells another one. */
+    public static final int USUAL = 80;
+
+    /** Brings the width within its bounds. */
+    public Look {
+      width = Math.max(NARROWEST, Math.min(WIDEST, width));
+    }
+
+    /** A page of the usual width. */
+    public static Look usual(boolean colour) {
+      return new Look(colour, USUAL);
+    }
+  }
 
   /** How a piece of text stands out, on terminals that colour. */
   public enum Ink {
@@ -34,15 +59,20 @@ public final class Page {
   }
 
   private final StringBuilder text = new StringBuilder();
-  private final boolean colour;
+  private final Look look;
+
+  /** An empty page. */
+  public Page(Look look) {
+    this.look = look;
+  }
 
   /**
-   * An empty page.
+   * An empty page of the usual width.
    *
    * @param colour whether inks show
    */
   public Page(boolean colour) {
-    this.colour = colour;
+    this(Look.usual(colour));
   }
 
   /** Ends a paragraph with an empty line. */
@@ -64,7 +94,7 @@ public final class Page {
   /** Writes one entry of a list, indented; further lines are indented more. */
   public Page item(String words) {
     String line = Display.clean(words).strip().replaceAll(" +", " ");
-    int first = Display.wrap(line, WIDTH - 2).get(0).length();
+    int first = Display.wrap(line, look.width() - 2).get(0).length();
     text.append("  ").append(line, 0, first).append('\n');
     return first == line.length() ? this : hanging("    ", line.substring(first));
   }
@@ -76,7 +106,7 @@ public final class Page {
    * @param further margin of the other lines, as wide as the first
    */
   public Page hanging(String first, String further, String words) {
-    int columns = WIDTH - Display.width(first);
+    int columns = look.width() - Display.width(first);
     String margin = first;
     for (String line : Display.wrap(Display.clean(words), columns)) {
       text.append((margin + line).stripTrailing()).append('\n');
@@ -93,7 +123,7 @@ public final class Page {
   /** Writes a mark that stands out and words behind it; further lines start under the words. */
   public Page marked(Ink ink, String margin, String mark, String words) {
     String clean = Display.clean(mark);
-    if (Display.width(margin + clean) > WIDEST_MARK) {
+    if (Display.width(margin + clean) > look.width() - LEAST_BESIDE) {
       return words.isBlank()
           ? hanging(margin, clean)
           : hanging(margin, clean).hanging(margin + "    ", words);
@@ -101,7 +131,7 @@ public final class Page {
     String further = margin + " ".repeat(Display.width(clean));
     int start = text.length() + margin.length();
     hanging(margin + clean, further, words);
-    if (colour && !ink.code.isEmpty()) {
+    if (look.colour() && !ink.code.isEmpty()) {
       int end = start + clean.stripTrailing().length();
       text.insert(end, "\u001b[0m").insert(start, "\u001b[" + ink.code + "m");
     }

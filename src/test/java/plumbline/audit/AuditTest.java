@@ -2,13 +2,18 @@ package plumbline.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import plumbline.design.DesignSwitch;
 import plumbline.finding.Finding;
 import plumbline.finding.Severity;
 import plumbline.result.Result.RuleCount;
+import plumbline.result.Result.SwitchCount;
 import plumbline.rules.Group;
 import plumbline.rules.InputCase;
 import plumbline.rules.InputRule;
@@ -433,5 +438,37 @@ class AuditTest {
     public void check(InputCase input, Outcomes outcomes) {
       throw new IllegalStateException("enable secret hunter2");
     }
+  }
+
+  @Test
+  void what_was_checked_on_each_switch_adds_up_to_what_each_rule_checked() throws IOException {
+    for (String site : List.of("campus", "data-centre")) {
+      AuditOutcome outcome = RuleCaseRun.run(Path.of("testdata/sites", site));
+      Map<String, Integer> sums = new TreeMap<>();
+      outcome
+          .switchChecks()
+          .forEach(one -> sums.merge(one.count().rule(), one.count().conforms(), Integer::sum));
+      Map<String, Integer> all = new TreeMap<>();
+      outcome.checks().stream()
+          .filter(one -> one.conforms() > 0)
+          .forEach(one -> all.put(one.rule(), one.conforms()));
+      assertThat(sums).as(site).isEqualTo(all).hasSizeGreaterThan(30);
+      assertThat(outcome.switchChecks())
+          .extracting(one -> one.switchName() + " " + one.count().rule())
+          .isSorted()
+          .doesNotHaveDuplicates();
+    }
+  }
+
+  @Test
+  void a_difference_counts_where_its_switch_is() {
+    AuditOutcome outcome =
+        RuleCaseRun.run(
+            DESIGN,
+            String.join("", HEAD.replace("vlan 231\n", ""), UPLINK, BUNDLE, MEMBERS, SHEET, END));
+    assertThat(outcome.switchChecks())
+        .contains(
+            new SwitchCount("north-sw1", new RuleCount("vlan-not-created", 0, 1, 0)),
+            new SwitchCount("north-sw1", new RuleCount("port-shut", 6, 0, 0)));
   }
 }

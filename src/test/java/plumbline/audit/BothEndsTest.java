@@ -138,7 +138,7 @@ class BothEndsTest {
         .hasSize(2)
         .anyMatch(
             one ->
-                one.startsWith("untidy link-native-differs sw1: Untagged frames of parked (999)")
+                one.startsWith("weakens link-native-differs sw1: Untagged frames of parked (999)")
                     && one.contains("they become one broadcast domain here"));
   }
 

@@ -74,9 +74,10 @@ class UntaggedFramesTest {
   void two_access_ports_join_their_vlans_though_trees_run_per_vlan() throws IOException {
     assertThat(said(LINK, device(PER_VLAN, access(220)), device(PER_VLAN, access(250))))
         .containsExactly(
-            "untidy link-native-differs: Untagged frames of hypervisor (220) arrive in office (250),"
-                + " and the other way round: no spanning tree notices it, and they become one"
-                + " broadcast domain here.");
+            "weakens link-native-differs: Untagged frames of hypervisor (220) arrive in office"
+                + " (250), and the other way round: no spanning tree notices it, and they become one"
+                + " broadcast domain here. hypervisor (220) and office (250) are one broadcast"
+                + " domain: a loop, a flood or a wrong address in one reaches the other.");
   }
 
   @Test

@@ -36,7 +36,7 @@ class AuditCommandTest {
     assertThat(run.status()).isZero();
     assertThat(run.err()).isEmpty();
     assertThat(run.out()).startsWith("CONFORMS: nothing that was checked differs from the design.");
-    assertThat(run.out()).contains("checks on 6 switches", "services (2");
+    assertThat(run.out()).contains("checks on 6 switches");
     assertThat(run.out().lines().count()).isLessThan(45);
   }
 
@@ -257,7 +257,7 @@ class AuditCommandTest {
         "--as-of|+999999999-12-31|out of range; expected a year from 1970 to 9999",
         "--as-of|-0001-01-01|out of range; expected a year from 1970 to 9999",
         "--as-of|+10000-01-01T00:00:00Z|out of range; expected a year from 1970 to 9999",
-        "--report|x.pdf|expected \".json\"",
+        "--report|x.pdf|expected one of \".csv\", \".json\", \".md\", \".sarif\", \".xml\"",
         "--colour|pink|expected always, never or auto"
       })
   void a_wrong_value_is_said_with_what_was_expected(String option, String value, String words) {

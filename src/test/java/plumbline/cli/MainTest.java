@@ -137,7 +137,7 @@ class MainTest {
   @ParameterizedTest
   @CsvSource({
     "audit, --failon=breaks, --failon, --fail-on",
-    "audit, --color, --color, --colour",
+    "audit, --colr, --colr, --color",
     "settings, --rep, --rep, --report",
     "settings, --desing, --desing, --design"
   })

@@ -78,7 +78,7 @@ class ReportFilesTest {
     assertThatThrownBy(() -> ReportFiles.of(List.of(Path.of("x.pdf")), List.of(".json", ".csv")))
         .isInstanceOf(ReportFiles.UnknownForm.class)
         .hasMessage(
-            "--report \"x.pdf\": the ending chooses the form; expected \".json\" or \".csv\"");
+            "--report \"x.pdf\": the ending chooses the form; expected one of \".json\", \".csv\"");
   }
 
   @Test

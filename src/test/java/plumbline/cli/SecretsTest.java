@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import plumbline.report.ReportForm;
 
 /**
  * Plants secrets of every common form (common practice, no source) in every place of a config, and
@@ -258,16 +259,15 @@ class SecretsTest {
     Path json = folder.resolve("r.json");
     Path csv = folder.resolve("r.csv");
     List<Run> runs = new ArrayList<>();
-    runs.add(
-        Run.of(
-            "audit",
-            design.toString(),
-            file.toString(),
-            "--report",
-            json.toString(),
-            "--colour",
-            "always"));
-    check(Files.readString(json), what + " audit json");
+    List<String> audit =
+        new ArrayList<>(List.of("audit", design.toString(), file.toString(), "--colour", "always"));
+    for (String ending : ReportForm.endings()) {
+      audit.addAll(List.of("--report", folder.resolve("r" + ending).toString()));
+    }
+    runs.add(Run.of(audit.toArray(String[]::new)));
+    for (String ending : ReportForm.endings()) {
+      check(Files.readString(folder.resolve("r" + ending)), what + " audit " + ending);
+    }
     runs.add(
         Run.of(
             "settings",

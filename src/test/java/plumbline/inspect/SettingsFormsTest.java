@@ -18,24 +18,29 @@ import plumbline.statement.SwitchText;
 import plumbline.syntax.ConfigReader;
 import plumbline.syntax.StatementParser;
 import plumbline.text.Display;
+import plumbline.text.Page;
 
 class SettingsFormsTest {
   private static final String SCHEMA = "plumbline-settings-1.schema.json";
 
   @Test
   void the_text_gives_each_value_with_its_line() {
-    GoldenFile.check("settings/plain.txt", SettingsText.of(List.of(Views.plain()), false));
+    GoldenFile.check(
+        "settings/plain.txt", SettingsText.of(List.of(Views.plain()), Page.Look.usual(false)));
   }
 
   @Test
   void the_text_marks_what_departs_from_a_design() {
-    GoldenFile.check("settings/designed.txt", SettingsText.of(List.of(Views.designed()), false));
+    GoldenFile.check(
+        "settings/designed.txt",
+        SettingsText.of(List.of(Views.designed()), Page.Look.usual(false)));
   }
 
   @Test
   void one_port_is_shown_in_full() {
     SwitchView port = Views.designed().at(Views.TRUNK).orElseThrow();
-    GoldenFile.check("settings/one-port.txt", SettingsText.of(List.of(port), false));
+    GoldenFile.check(
+        "settings/one-port.txt", SettingsText.of(List.of(port), Page.Look.usual(false)));
   }
 
   @Test
@@ -45,7 +50,9 @@ class SettingsFormsTest {
 
   @Test
   void the_text_stays_within_eighty_columns() {
-    assertThat(SettingsText.of(List.of(Views.designed(), Views.plain()), false).lines())
+    assertThat(
+            SettingsText.of(List.of(Views.designed(), Views.plain()), Page.Look.usual(false))
+                .lines())
         .allMatch(line -> Display.width(line) <= 80)
         .noneMatch(line -> line.endsWith(" "));
   }
@@ -94,7 +101,7 @@ class SettingsFormsTest {
 
   @Test
   void a_vlan_interface_shows_its_addresses_groups_and_whether_it_works() {
-    String text = flat(SettingsText.of(List.of(at(TEXT, "Vlan10")), false));
+    String text = flat(SettingsText.of(List.of(at(TEXT, "Vlan10")), Page.Look.usual(false)));
     assertThat(text)
         .contains("| address 192.0.2.65 255.255.255.192 line 26: ip address 192.0.2.65")
         .contains("| vrrp 10 192.0.2.66 line 27: vrrp 10 ip 192.0.2.66")
@@ -106,19 +113,20 @@ class SettingsFormsTest {
 
   @Test
   void a_routed_port_has_no_spanning_tree_to_show() {
-    String whole = SettingsText.of(List.of(view(TEXT)), false);
+    String whole = SettingsText.of(List.of(view(TEXT)), Page.Look.usual(false));
     String port = whole.substring(whole.indexOf("  GigabitEthernet1/0/1\n"));
     port = port.substring(0, port.indexOf("\n\n"));
     assertThat(port).contains("| mode             routed").doesNotContain("fast-start", "bpdu");
-    assertThat(SettingsText.of(List.of(at(TEXT, "Gi1/0/1")), false))
+    assertThat(SettingsText.of(List.of(at(TEXT, "Gi1/0/1")), Page.Look.usual(false)))
         .contains("| speed ")
         .doesNotContain("| fast-start", "| bpdu-guard", "| carried");
-    assertThat(SettingsText.of(List.of(at(TEXT, "Gi1/0/2")), false)).contains("| fast-start");
+    assertThat(SettingsText.of(List.of(at(TEXT, "Gi1/0/2")), Page.Look.usual(false)))
+        .contains("| fast-start");
   }
 
   @Test
   void single_vlans_stand_with_their_names() {
-    assertThat(flat(SettingsText.of(List.of(view(TEXT)), false)))
+    assertThat(flat(SettingsText.of(List.of(view(TEXT)), Page.Look.usual(false))))
         .contains("VLANs 1, 10 TEN, 20, 30, 40 FORTY")
         .contains("gateway VLAN 10 TEN: 192.0.2.65 255.255.255.192, shut; vrrp 10")
         .contains("| native-vlan 10 TEN line 23: switchport trunk native vlan 10");
@@ -126,10 +134,10 @@ class SettingsFormsTest {
 
   @Test
   void unknown_statements_outside_ports_are_counted_and_the_first_are_named() {
-    assertThat(flat(SettingsText.of(List.of(view(TEXT)), false)))
+    assertThat(flat(SettingsText.of(List.of(view(TEXT)), Page.Look.usual(false))))
         .contains("not understood 0 statements inside ports, 1 elsewhere (line 6: frobnicate ...)");
     String many = "hostname A\n" + "frobnicate the secret hunter2\n".repeat(9) + "end\n";
-    assertThat(flat(SettingsText.of(List.of(view(many)), false)))
+    assertThat(flat(SettingsText.of(List.of(view(many)), Page.Look.usual(false))))
         .contains("9 elsewhere (line 2: frobnicate ..., line 3: frobnicate ...,")
         .contains("line 6: frobnicate ... and 4 more)")
         .doesNotContain("line 7", "hunter2");
@@ -142,12 +150,12 @@ class SettingsFormsTest {
 
   @Test
   void a_list_without_its_base_is_computed_from_the_default_and_said_to_be_unverified() {
-    String port = flat(SettingsText.of(List.of(at(TEXT, "Gi1/0/2")), false));
+    String port = flat(SettingsText.of(List.of(at(TEXT, "Gi1/0/2")), Page.Look.usual(false)));
     assertThat(port)
         .contains(
             "| allowed 1-4094 minus 10,20 (unverified: its base is not in this text) line 20:"
                 + " switchport trunk allowed vlan remove 10,20");
-    assertThat(flat(SettingsText.of(List.of(at(TEXT, "Gi1/0/3")), false)))
+    assertThat(flat(SettingsText.of(List.of(at(TEXT, "Gi1/0/3")), Page.Look.usual(false))))
         .contains("| allowed 1-4094 (unverified: its base is not in this text) line 24:");
     String json = SettingsJson.of(List.of(at(TEXT, "Gi1/0/2")));
     assertThat(Schemas.problems(SCHEMA, json)).isEmpty();

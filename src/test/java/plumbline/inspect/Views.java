@@ -181,12 +181,14 @@ final class Views {
         Setting.known(false, STANDARD),
         Setting.known(true, STANDARD),
         Setting.known(false, STANDARD),
+        Setting.known(true),
         List.of(
             new Gateway.Group(
                 PortCommand.Redundancy.Kind.VRRP,
                 210,
                 Setting.known(2, STANDARD),
                 Setting.known("192.0.2.1", line(152, "vrrp 210 ip 192.0.2.1")),
+                false,
                 Setting.known(110, line(153, "vrrp 210 priority 110")),
                 Setting.known(true, STANDARD),
                 false)),

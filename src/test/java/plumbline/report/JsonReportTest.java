@@ -2,6 +2,14 @@ package plumbline.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -57,5 +65,38 @@ class JsonReportTest {
     String json = JsonReport.of(Samples.drift(), "0.1.0");
     assertThat(json).contains("\\u001B[31mFähre");
     assertThat(json.chars().filter(c -> c < 0x20 && c != '\n')).isEmpty();
+  }
+
+  @Test
+  void nothing_invisible_stands_in_the_document_as_it_is() {
+    String json = JsonReport.of(Samples.drift(), "0.1.0");
+    assertThat(json).contains("Fähre\\u202E 渡し船");
+    assertThat(json.codePoints().filter(c -> Character.getType(c) == Character.FORMAT)).isEmpty();
+  }
+
+  @Test
+  void every_field_is_documented() throws IOException {
+    String page = Files.readString(Path.of("docs/reports.md"));
+    String section = page.substring(page.indexOf("\n## JSON"), page.indexOf("\n## CSV"));
+    JsonNode schema = new ObjectMapper().readTree(Path.of("docs/schema", SCHEMA).toFile());
+    List<String> fields = new ArrayList<>();
+    for (String name : names(schema.at("/properties"))) {
+      if (!Set.of("run", "verdict", "findings").contains(name)) {
+        fields.add(name);
+      }
+    }
+    names(schema.at("/properties/run/properties")).forEach(name -> fields.add("run." + name));
+    names(schema.at("/properties/verdict/properties"))
+        .forEach(name -> fields.add("verdict." + name));
+    names(schema.at("/$defs/finding/properties")).forEach(name -> fields.add("findings[]." + name));
+    names(schema.at("/properties/run/properties/configs/items/properties")).forEach(fields::add);
+    assertThat(fields).hasSizeGreaterThan(40);
+    assertThat(fields).allMatch(field -> section.contains("`" + field + "`"));
+  }
+
+  private static List<String> names(JsonNode properties) {
+    List<String> names = new ArrayList<>();
+    properties.fieldNames().forEachRemaining(names::add);
+    return names;
   }
 }

@@ -26,7 +26,25 @@ final class Samples {
   private static final String NORTH_1 = "configs/north-sw1.cfg";
   private static final String NORTH_2 = "configs/north-sw2.cfg";
 
+  /** Passes, findings, what another finding explains and what cannot be told, on two switches. */
+  private static final List<Result.SwitchCount> CHECKS =
+      List.of(
+          checked("north-sw1", "description-differs", 11, 1, 0),
+          checked("north-sw1", "fast-start-missing", 11, 1, 0),
+          checked("north-sw1", "mode-differs", 12, 0, 0),
+          checked("north-sw1", "pair-differs", 5, 2, 0),
+          checked("north-sw1", "statement-unknown", 0, 0, 1),
+          checked("north-sw1", "tagged-vlan-missing", 3, 1, 0),
+          checked("north-sw2", "mode-differs", 11, 1, 0),
+          checked("north-sw2", "vlan-database-unknown", 0, 0, 1),
+          checked("north-sw2", "vlan-not-created", 0, 0, 2));
+
   private Samples() {}
+
+  private static Result.SwitchCount checked(
+      String name, String rule, int conforms, int differs, int undecided) {
+    return new Result.SwitchCount(name, new Result.RuleCount(rule, conforms, differs, undecided));
+  }
 
   /** Two switches with findings of every severity, an input that could not be read. */
   static Result drift() {
@@ -215,6 +233,7 @@ final class Samples {
         one.verdict(),
         one.findings(),
         one.checks(),
+        one.switchChecks(),
         one.notAudited(),
         one.notInScope(),
         notChecked,
@@ -242,6 +261,7 @@ final class Samples {
         verdict,
         findings,
         List.of(new Result.RuleCount("mode-differs", 400, 11, 1)),
+        CHECKS,
         notAudited,
         notInScope,
         List.of(
@@ -305,6 +325,7 @@ final class Samples {
         one.verdict(),
         List.of(findings),
         one.checks(),
+        one.switchChecks(),
         one.notAudited(),
         one.notInScope(),
         one.notChecked(),

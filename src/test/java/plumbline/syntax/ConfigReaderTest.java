@@ -489,7 +489,7 @@ class ConfigReaderTest {
             4:5 PORT hsrp 10 ip 192.0.2.1
             5:5 PORT no hsrp 10 preempt
             6:3 PORT ip address 192.0.2.2/24
-            7:3 PORT vrrp 20
+            7:3 PORT vrrp 20 address-family ipv4
             8:5 PORT vrrp 20 address 192.0.2.9 primary
             9:5 PORT exit
             10:3 PORT no shutdown""");

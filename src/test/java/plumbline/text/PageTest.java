@@ -39,4 +39,23 @@ class PageTest {
   void an_escape_sequence_in_the_words_does_not_colour_a_page() {
     assertThat(new Page(true).paragraph("a\u001b[31mb").toString()).isEqualTo("ab\n");
   }
+
+  @Test
+  void a_page_is_as_wide_as_it_is_said_to_be_within_bounds() {
+    String words = "ab ".repeat(100).strip();
+    assertThat(widest(70, words)).isEqualTo(68);
+    assertThat(widest(80, words)).isEqualTo(80);
+    assertThat(widest(20, words)).as("no narrower than 60").isEqualTo(59);
+    assertThat(widest(500, words)).as("no wider than 120").isEqualTo(119);
+  }
+
+  private static int widest(int width, String words) {
+    return new Page(new Page.Look(false, width))
+        .paragraph(words)
+        .toString()
+        .lines()
+        .mapToInt(String::length)
+        .max()
+        .orElseThrow();
+  }
 }
