@@ -117,7 +117,6 @@ public final class VlanSide {
     return reaches(place(one), List.of(place(other)), NOTHING);
   }
 
-  /** A place on a switch, where nothing needs to be plugged in. */
   private static Plug place(Point point) {
     return new Plug(point, false, Truth.YES, Optional.empty());
   }
@@ -125,8 +124,10 @@ public final class VlanSide {
   /** Whether frames from a plug reach what an aim asks for while something fails. */
   Truth holds(Plug plug, Aim aim, Failure failure) {
     if (aim instanceof Aim.InDomain domain) {
-      return reaches(
-          plug, domain.at(this, failure).stream().map(VlanSide::place).toList(), failure);
+      return domain
+          .at(this, failure)
+          .map(middle -> reaches(plug, List.of(place(middle)), failure))
+          .orElse(Truth.NO);
     }
     return aim instanceof Aim.ToGateway
         ? reaches(plug, gateways(failure), failure)
