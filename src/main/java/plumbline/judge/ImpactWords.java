@@ -152,7 +152,8 @@ final class ImpactWords {
       case GATEWAY -> all + (one ? " reaches" : " reach") + " no gateway in " + vlans;
       case DOMAIN -> all + (one ? " is" : " are") + " cut off from the rest of " + vlans;
       case PORT_GATEWAY -> "what " + all + sends(one) + " in " + vlans + " reaches no gateway";
-      case PORT_DOMAIN -> "what " + all + sends(one) + " in " + vlans + " does not reach the rest of it";
+      case PORT_DOMAIN ->
+          "what " + all + sends(one) + " in " + vlans + " does not reach the rest of it";
       case SERVICE -> all + " stops";
     };
   }
