@@ -139,6 +139,10 @@ final class ImpactWords {
     return sufferers;
   }
 
+  private static String sends(boolean one) {
+    return one ? " sends" : " send";
+  }
+
   private String clause(Loss loss, List<String> who, List<VlanId> in) {
     String vlans = Wording.list(in.stream().map(words::vlan).toList());
     String all = Wording.list(who);
@@ -147,8 +151,9 @@ final class ImpactWords {
       case VLAN -> all + (one ? " is" : " are") + " cut off from " + vlans;
       case GATEWAY -> all + (one ? " reaches" : " reach") + " no gateway in " + vlans;
       case DOMAIN -> all + (one ? " is" : " are") + " cut off from the rest of " + vlans;
-      case PORT_GATEWAY -> "what " + all + " sends in " + vlans + " reaches no gateway";
-      case PORT_DOMAIN -> "what " + all + " sends in " + vlans + " does not reach the rest of it";
+      case PORT_GATEWAY -> "what " + all + sends(one) + " in " + vlans + " reaches no gateway";
+      case PORT_DOMAIN ->
+          "what " + all + sends(one) + " in " + vlans + " does not reach the rest of it";
       case SERVICE -> all + " stops";
     };
   }

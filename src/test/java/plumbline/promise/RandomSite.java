@@ -85,7 +85,14 @@ final class RandomSite {
       }
     }
     for (int tie = random.nextInt(2 * count); tie > 0 && count > 1; tie--) {
-      ties.add(tie(count));
+      ties.add(tie(random.nextInt(count), count));
+    }
+    // a switch without a link may be joined in ways that the design does not show
+    for (int at = 0; at < count && count > 1; at++) {
+      int here = at;
+      if (ties.stream().noneMatch(tie -> tie.one() == here || tie.other() == here)) {
+        ties.add(tie(at, count));
+      }
     }
     for (int guest = 1 + random.nextInt(5); guest > 0; guest--) {
       guests.add(guest(count));
@@ -122,8 +129,7 @@ final class RandomSite {
     return new Box(at, 1 + random.nextInt(stacks.get(at)));
   }
 
-  private Tie tie(int count) {
-    int one = random.nextInt(count);
+  private Tie tie(int one, int count) {
     int other = (one + 1 + random.nextInt(count - 1)) % count;
     boolean bundle = random.nextInt(3) == 0;
     List<Cord> cords = new ArrayList<>();
