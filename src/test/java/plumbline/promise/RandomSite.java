@@ -234,12 +234,6 @@ final class RandomSite {
   private void links(StringBuilder text) {
     int count = stacks.size();
     text.append(ties.isEmpty() && count < 2 ? "" : "links:\n");
-    // a switch without any link might lead anywhere: routed ones lead nowhere
-    for (int at = 0; at < count && count > 1; at++) {
-      text.append(
-          "  - {ends: [s%d Gi1/0/9%d, s%d Gi1/0/8%d], role: routed}%n"
-              .formatted(at, at % 10, (at + 1) % count, at % 10));
-    }
     for (int tie = 0; tie < ties.size(); tie++) {
       Tie of = ties.get(tie);
       List<List<String>> cords =
@@ -255,6 +249,12 @@ final class RandomSite {
           of.bundle()
               ? "role: bundle" + of.least() + ", members: " + cords + "}\n"
               : "role: up}\n");
+    }
+    // a switch without any link might lead anywhere: routed ones lead nowhere
+    for (int at = 0; at < count && count > 1; at++) {
+      text.append(
+          "  - {ends: [s%d Gi1/0/9%d, s%d Gi1/0/8%d], role: routed}%n"
+              .formatted(at, at % 10, (at + 1) % count, at % 10));
     }
   }
 
