@@ -78,7 +78,7 @@ public final class Effects {
       for (int index = 0; index < now.members().size(); index++) {
         Member member = now.members().get(index);
         int at = index;
-        List<Aim> own = Promises.aims(member, aims);
+        List<Aim> own = decided(Promises.aims(member, aims), at);
         List<Taken> taken =
             isWhole(at)
                 ? known.computeIfAbsent(place(member, own), any -> taken(at, own))
@@ -88,6 +88,21 @@ public final class Effects {
       if (now.members().isEmpty()) {
         gateways();
       }
+    }
+
+    /**
+     * Where the design leaves open what a member reaches, the VLAN itself is promised all the same.
+     */
+    private List<Aim> decided(List<Aim> aims, int index) {
+      Member whole = wanted.members().get(index);
+      return aims.stream()
+          .map(
+              aim ->
+                  wanted.holds(whole, aim, VlanSide.NOTHING) == Truth.UNKNOWN
+                      ? new Aim.Present()
+                      : aim)
+          .distinct()
+          .toList();
     }
 
     /** A VLAN whose hosts the design does not name lacks its gateways all the same. */

@@ -172,7 +172,6 @@ final class RandomSite {
             vlans: {shop: {id: 10}, yard: {id: 20}, barn: {id: 30, one-domain: true}, parked: {id: 999, unused: true}}
             roles:
               up: {mode: trunk, native: parked, tagged: [shop, yard, barn]}
-              routed: {mode: routed}
               bundle1: {like: up, bundle: lacp, min-links: 1}
               bundle2: {like: up, bundle: lacp, min-links: 2}
               bundle3: {like: up, bundle: lacp, min-links: 3}
@@ -232,8 +231,7 @@ final class RandomSite {
   }
 
   private void links(StringBuilder text) {
-    int count = stacks.size();
-    text.append(ties.isEmpty() && count < 2 ? "" : "links:\n");
+    text.append(ties.isEmpty() ? "" : "links:\n");
     for (int tie = 0; tie < ties.size(); tie++) {
       Tie of = ties.get(tie);
       List<List<String>> cords =
@@ -249,12 +247,6 @@ final class RandomSite {
           of.bundle()
               ? "role: bundle" + of.least() + ", members: " + cords + "}\n"
               : "role: up}\n");
-    }
-    // a switch without any link might lead anywhere: routed ones lead nowhere
-    for (int at = 0; at < count && count > 1; at++) {
-      text.append(
-          "  - {ends: [s%d Gi1/0/9%d, s%d Gi1/0/8%d], role: routed}%n"
-              .formatted(at, at % 10, (at + 1) % count, at % 10));
     }
   }
 
