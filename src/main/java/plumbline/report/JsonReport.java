@@ -20,9 +20,11 @@ public final class JsonReport {
   private static final String FORMAT = "plumbline-report/1";
 
   private final JsonGenerator json;
+  private final JsonFollowUp followUp;
 
-  private JsonReport(JsonGenerator json) {
+  private JsonReport(JsonGenerator json, Result result) {
     this.json = json;
+    this.followUp = new JsonFollowUp(json, result.followUp());
   }
 
   /**
@@ -32,7 +34,7 @@ public final class JsonReport {
    * @return indented JSON that ends in a line feed
    */
   public static String of(Result result, String version) {
-    return Json.write(json -> new JsonReport(json).write(result, version));
+    return Json.write(json -> new JsonReport(json, result).write(result, version));
   }
 
   private void write(Result result, String version) throws IOException {
@@ -44,8 +46,9 @@ public final class JsonReport {
     json.writeEndObject();
     run(result);
     verdict(result.verdict());
+    followUp.history();
     json.writeArrayFieldStart("findings");
-    for (Finding finding : result.findings()) {
+    for (Finding finding : AllFindings.of(result)) {
       finding(finding);
     }
     json.writeEndArray();
@@ -67,6 +70,7 @@ public final class JsonReport {
     text("site", result.site());
     text("revision", result.revision());
     strings("silent", result.silentRules());
+    followUp.ofRun();
     narrowed(result.narrowed());
     json.writeArrayFieldStart("configs");
     for (Result.ConfigFile config : result.configs()) {
@@ -150,8 +154,7 @@ public final class JsonReport {
     json.writeStringField("id", finding.id());
     json.writeStringField("rule", finding.rule());
     json.writeStringField("severity", finding.severity().toString());
-    json.writeNullField("state");
-    json.writeNullField("since");
+    followUp.state(finding);
     text("switch", finding.place().map(Place::switchName));
     text("port", finding.place().flatMap(Place::port));
     places("others", finding.others());
@@ -160,7 +163,8 @@ public final class JsonReport {
       json.writeNumber(vlan);
     }
     json.writeEndArray();
-    strings("newVlans", List.of());
+    followUp.newVlans(finding);
+    followUp.change(finding);
     json.writeStringField("subject", finding.subject());
     json.writeStringField("designed", finding.designed());
     json.writeStringField("found", finding.found());
@@ -173,7 +177,7 @@ public final class JsonReport {
     json.writeEndArray();
     design(finding);
     strings("repair", List.of());
-    json.writeNullField("waiver");
+    followUp.waiver(finding);
     json.writeEndObject();
   }
 

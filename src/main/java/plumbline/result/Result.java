@@ -16,7 +16,7 @@ import plumbline.finding.Place;
  * @param configs the configs that were read, in the order given, folders sorted
  * @param silentRules rules that the design switches off, sorted
  * @param verdict the verdict and its counts
- * @param findings all findings, by switch, port (numeric), rule, id
+ * @param findings all findings that count, by switch, port (numeric), rule, id
  * @param checks how many subjects each rule checked, by rule id, sorted
  * @param switchChecks the same on each switch, by name of the switch and rule id
  * @param notAudited one line for each input that had to be audited and could not be
@@ -27,6 +27,7 @@ import plumbline.finding.Place;
  * @param skipped one line for each file in a folder that is left out because it is no config
  * @param ruleFailures one line for each rule that failed with a bug
  * @param narrowed what the user narrowed the run to
+ * @param followUp how the findings stand against earlier runs and against waivers
  */
 public record Result(
     Instant at,
@@ -45,7 +46,8 @@ public record Result(
     List<String> ageUnknown,
     List<String> skipped,
     List<String> ruleFailures,
-    Narrowed narrowed) {
+    Narrowed narrowed,
+    FollowUp followUp) {
   /** Copies the lists. */
   public Result {
     design = List.copyOf(design);
@@ -60,6 +62,44 @@ public record Result(
     ageUnknown = List.copyOf(ageUnknown);
     skipped = List.copyOf(skipped);
     ruleFailures = List.copyOf(ruleFailures);
+  }
+
+  /** The result of a run that is compared with nothing. */
+  public Result(
+      Instant at,
+      Optional<String> site,
+      Optional<String> revision,
+      List<InputFile> design,
+      List<ConfigFile> configs,
+      List<String> silentRules,
+      Verdict verdict,
+      List<Finding> findings,
+      List<RuleCount> checks,
+      List<String> notAudited,
+      List<String> notInScope,
+      List<NotChecked> notChecked,
+      List<String> ageUnknown,
+      List<String> skipped,
+      List<String> ruleFailures,
+      Narrowed narrowed) {
+    this(
+        at,
+        site,
+        revision,
+        design,
+        configs,
+        silentRules,
+        verdict,
+        findings,
+        checks,
+        notAudited,
+        notInScope,
+        notChecked,
+        ageUnknown,
+        skipped,
+        ruleFailures,
+        narrowed,
+        FollowUp.NONE);
   }
 
   /**

@@ -8,6 +8,11 @@ public final class Glob {
 
   /** Says whether the whole text fits the pattern, letter case as written. */
   public static boolean matches(String pattern, String text) {
+    return compiled(pattern, false).matcher(text).matches();
+  }
+
+  /** The pattern for many texts; the whole of a text must match. */
+  public static Pattern compiled(String pattern, boolean anyCase) {
     StringBuilder regex = new StringBuilder();
     pattern
         .codePoints()
@@ -19,6 +24,7 @@ public final class Glob {
                       case '?' -> ".";
                       default -> Pattern.quote(Character.toString(point));
                     }));
-    return Pattern.compile(regex.toString(), Pattern.DOTALL).matcher(text).matches();
+    int flags = anyCase ? Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE : 0;
+    return Pattern.compile(regex.toString(), Pattern.DOTALL | flags);
   }
 }
