@@ -124,7 +124,8 @@ public final class Audit {
         checks.bySwitch(),
         Coverage.gaps(design, switches(input), rules),
         failures,
-        inFront(inFront));
+        inFront(inFront),
+        Answers.of(heard));
   }
 
   /** Rules that are asked, and those that may stand in front of them. */

@@ -14,6 +14,7 @@ import plumbline.result.Result;
  * @param notChecked what the design asks of the switches given and no rule checks, sorted by key
  * @param ruleFailures one line for each rule that failed with a bug, naming rule and place
  * @param inFront what rules that were not asked find at ports that the others were asked about
+ * @param answers what the rules said, whether a finding came of it or not
  */
 public record AuditOutcome(
     List<Finding> findings,
@@ -21,7 +22,8 @@ public record AuditOutcome(
     List<Result.SwitchCount> switchChecks,
     List<Result.NotChecked> notChecked,
     List<String> ruleFailures,
-    List<Result.InFront> inFront) {
+    List<Result.InFront> inFront,
+    Answers answers) {
   /** Copies the lists. */
   public AuditOutcome {
     findings = List.copyOf(findings);

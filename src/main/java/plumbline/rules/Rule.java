@@ -5,7 +5,7 @@ package plumbline.rules;
  * subject that it can be asked about. A class may implement several of the kinds.
  */
 public sealed interface Rule
-    permits InputRule, SwitchRule, PortRule, PairRule, LinkRule, FabricRule {
+    permits InputRule, SwitchRule, PortRule, PairRule, LinkRule, FabricRule, WaiverRule {
   /** Id, group, floor, summary and source. */
   RuleInfo info();
 }

@@ -2,7 +2,6 @@ package plumbline.rules;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Every rule of the program: a literal list, sorted by id. */
 public final class RuleCatalogue {
@@ -71,10 +70,9 @@ public final class RuleCatalogue {
           new VlanNotCreated(),
           new VlanUndeclared(),
           new VlansJoined(),
-          new VoiceVlanDiffers());
-
-  /** Names that are taken for rules to come, so that a design may already switch them off. */
-  private static final List<String> TAKEN = List.of("waiver-expired", "waiver-unused");
+          new VoiceVlanDiffers(),
+          new WaiverExpired(),
+          new WaiverUnused());
 
   private RuleCatalogue() {}
 
@@ -83,10 +81,8 @@ public final class RuleCatalogue {
     return ALL.stream().filter(rule -> rule.info().id().equals(id)).findFirst();
   }
 
-  /** Every name that a design may use for a rule, sorted: of all rules, and of those to come. */
+  /** Every name that a design may use for a rule, sorted. */
   public static List<String> names() {
-    return Stream.concat(ALL.stream().map(rule -> rule.info().id()), TAKEN.stream())
-        .sorted()
-        .toList();
+    return ALL.stream().map(rule -> rule.info().id()).toList();
   }
 }

@@ -45,7 +45,12 @@ public final class RuleCaseRun {
 
   /** The same with another design made of it. */
   static AuditOutcome run(Path folder, UnaryOperator<Design> change) throws IOException {
-    return Audit.run(input(folder, change));
+    AuditInput input = input(folder, change);
+    AuditOutcome outcome = Audit.run(input);
+    Path waivers = folder.resolve(WaivedCase.FILE);
+    return Files.exists(waivers)
+        ? WaivedCase.of(Files.readString(waivers), input, outcome)
+        : outcome;
   }
 
   /** What is audited of such a folder. */
@@ -89,7 +94,7 @@ public final class RuleCaseRun {
   /** Whether a file of a case is a config. */
   public static boolean isConfig(Path file) {
     String name = file.getFileName().toString();
-    return !name.equals("design.yaml") && !name.equals("expected.txt");
+    return !List.of("design.yaml", WaivedCase.FILE, "expected.txt").contains(name);
   }
 
   static Design design(String text) {
