@@ -18,6 +18,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import plumbline.finding.Severity;
+import plumbline.report.JsonReport;
 import plumbline.report.ReportForm;
 import plumbline.report.TextReport;
 import plumbline.result.Result;
@@ -25,6 +26,7 @@ import plumbline.result.Verdict;
 import plumbline.run.AuditRun;
 import plumbline.run.DesignFiles;
 import plumbline.run.ReadDesign;
+import plumbline.run.WaiverFiles;
 
 /** Holds configs against a design and reports what differs. */
 @Command(
@@ -87,6 +89,8 @@ final class AuditCommand implements Callable<Integer> {
 
   @Mixin private NarrowOptions narrow;
 
+  @Mixin private FollowOptions follow;
+
   @Mixin private ColourOption colour;
 
   AuditCommand(Console console) {
@@ -97,28 +101,44 @@ final class AuditCommand implements Callable<Integer> {
   public Integer call() {
     ReportFiles files = Reporting.files(spec, reports, ReportForm.endings());
     Converters.onlyOnce(spec, configs);
+    follow.check(spec);
     Set<String> rules = narrow.rules(spec);
     DesignFiles.Answer answer = DesignFiles.read(design);
     if (answer instanceof DesignFiles.Answer.Unusable unusable) {
       unusable.lines().forEach(console::complain);
       return Status.USAGE;
     }
-    ReadDesign read = ((DesignFiles.Answer.Usable) answer).design();
+    ReadDesign read = ((DesignFiles.Answer.Usable) answer).design().beside(follow.notConfigs());
     narrow.keepOne(spec, rules, read.design());
     Set<String> switches = narrow.switches(spec, read.design());
-    Reporting.keepInputs(spec, files, read.paths(), configs);
+    Reporting.keepInputs(spec, files, read.inputs(), configs);
+    WaiverFiles.Answer accepted = follow.waivers();
+    if (accepted instanceof WaiverFiles.Answer.Unusable unusable && follow.hasWaivers()) {
+      unusable.lines().forEach(console::complain);
+      return Status.USAGE;
+    }
+    Instant at = asOf.orElseGet(() -> Clock.systemUTC().instant());
+    FollowOptions.Opened opened = follow.open(console, at, read.design());
     Result result =
         AuditRun.run(
             new AuditRun.Request(
                 read,
                 configs,
                 failOn,
-                asOf.orElseGet(() -> Clock.systemUTC().instant()),
+                at,
                 rules,
-                switches),
+                switches,
+                accepted instanceof WaiverFiles.Answer.Usable usable
+                    ? Optional.of(usable.waivers())
+                    : Optional.empty(),
+                opened.runs()),
             console.in(),
             console.progress());
-    int written = files.write(console, forms(result));
+    int kept =
+        Math.max(
+            opened.status(),
+            follow.write(console, result, () -> JsonReport.of(result, Version.number())));
+    int written = Math.max(kept, files.write(console, forms(result)));
     console.out().print(TextReport.of(result, colour.look(console)));
     console.out().flush();
     result.notAudited().forEach(console::complain);

@@ -66,13 +66,9 @@ final class NarrowOptions {
     throw new ParameterException(
         spec.commandLine(),
         "--only: "
-            + (RuleCatalogue.names().contains(word)
-                ? "this version has no rule "
-                    + Wording.quote(word)
-                    + " yet; plumbline rules lists those that it has"
-                : Wording.quote(word)
-                    + " is no rule and no group of rules; "
-                    + Wording.remedy(word, valid, "")));
+            + Wording.quote(word)
+            + " is no rule and no group of rules; "
+            + Wording.remedy(word, valid, ""));
   }
 
   /**

@@ -20,9 +20,9 @@ import picocli.CommandLine.Spec;
       "  0   done; for audit: nothing at or above --fail-on; for window: as planned",
       "  1   drift at or above --fail-on; for window: not as planned",
       "  2   something that had to be audited, compared or shown could not be",
-      "  64  wrong usage, or a design that cannot be used",
+      "  64  wrong usage, or a design or a file of waivers that cannot be used",
       "  70  a bug in plumbline",
-      "  74  a report or standard output could not be written",
+      "  74  a report, a history or standard output could not be written",
       "Of several that apply the highest counts. Status 0 alone does not say that the",
       "configs conform: the verdict in the report does."
     })

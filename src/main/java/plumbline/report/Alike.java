@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import plumbline.finding.Finding;
 import plumbline.finding.Place;
@@ -33,9 +34,21 @@ record Alike(List<Finding> findings) {
 
   /** The blocks of a switch, each where the first of its findings stands. */
   static List<Alike> of(List<Finding> findings) {
+    return of(findings, any -> "");
+  }
+
+  /**
+   * The blocks of a switch, each where the first of its findings stands.
+   *
+   * @param further what else the findings of a block must share
+   */
+  static List<Alike> of(List<Finding> findings, Function<Finding, Object> further) {
     Map<Object, List<Finding>> blocks = new LinkedHashMap<>();
     for (Finding finding : findings) {
-      blocks.computeIfAbsent(words(finding), any -> new ArrayList<>()).add(finding);
+      blocks
+          .computeIfAbsent(
+              List.of(words(finding), further.apply(finding)), any -> new ArrayList<>())
+          .add(finding);
     }
     return blocks.values().stream().map(Alike::new).toList();
   }

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 import plumbline.finding.Finding;
 import plumbline.finding.Place;
 import plumbline.result.Result;
@@ -21,10 +22,14 @@ public final class TextReport {
   private final Result result;
   private final Page page;
   private final EdgePortNote note = new EdgePortNote();
+  private final TextFollowUp followUp;
+  private final TextWaivers waivers;
 
   private TextReport(Result result, Page.Look look) {
     this.result = result;
     this.page = new Page(look);
+    this.followUp = new TextFollowUp(result);
+    this.waivers = new TextWaivers(result);
   }
 
   /**
@@ -44,22 +49,41 @@ public final class TextReport {
 
   private String write() {
     head();
-    FindingOrder.bySwitchWorstFirst(result.findings()).forEach(this::switchSection);
+    followUp.news().forEach(this::part);
+    followUp.cleared(page);
+    followUp.rest().forEach(this::part);
+    followUp.unchecked(page);
+    part(waivers.part());
+    waivers.write(page);
     withoutFinding();
+    result.followUp().past().ifPresent(past -> TextTrend.write(page, past));
     TextFooter.write(page, result);
-    Legend.write(page, result.findings());
+    waivers.input().ifPresent(page::item);
+    Legend.write(page, AllFindings.of(result));
     return page.toString();
+  }
+
+  private void part(TextFollowUp.Part part) {
+    if (!part.title().isEmpty() && !part.findings().isEmpty()) {
+      page.gap().heading(part.title());
+    }
+    FindingOrder.bySwitchWorstFirst(part.findings()).forEach(this::switchSection);
   }
 
   private void head() {
     Headline head = new Headline(result);
-    page.marked(ink(result.verdict().result()), "", head.word() + ": ", head.summary());
-    FindingOrder.worst(result.findings())
-        .ifPresent(
-            worst ->
-                page.marked(
-                    Ink.PLAIN, "", "Worst: ", place(worst) + ": " + note.on(worst.consequence())));
+    page.marked(
+        ink(result.verdict().result()),
+        "",
+        head.word() + ": ",
+        head.summary() + followUp.summary());
+    FindingOrder.worst(result.findings()).ifPresent(worst -> head("Worst: ", worst));
+    followUp.worstNew().ifPresent(worst -> head("Worst new: ", worst));
     page.paragraph(head.scope());
+  }
+
+  private void head(String mark, Finding finding) {
+    page.marked(Ink.PLAIN, "", mark, place(finding) + ": " + note.on(finding.consequence()));
   }
 
   private static Ink ink(Verdict.Word word) {
@@ -72,11 +96,13 @@ public final class TextReport {
 
   /** Names the switches that were audited and that no finding is about. */
   private void withoutFinding() {
-    if (result.findings().isEmpty()) {
+    List<Finding> findings =
+        Stream.concat(result.findings().stream(), waivers.waived().stream()).toList();
+    if (findings.isEmpty()) {
       return;
     }
     Set<String> found = new HashSet<>();
-    for (Finding finding : result.findings()) {
+    for (Finding finding : findings) {
       found.add(finding.switchName());
       finding.others().forEach(place -> found.add(place.switchName()));
     }
@@ -93,8 +119,10 @@ public final class TextReport {
   }
 
   private void switchSection(String name, List<Finding> findings) {
-    page.gap().heading(name.isEmpty() ? "No switch of the design" : name);
-    for (Alike alike : Alike.of(findings)) {
+    boolean ofWaivers = findings.stream().allMatch(one -> one.rule().startsWith("waiver-"));
+    String none = ofWaivers ? "The file of waivers" : "No switch of the design";
+    page.gap().heading(name.isEmpty() ? none : name);
+    for (Alike alike : Alike.of(findings, followUp::key)) {
       page.gap();
       block(alike);
     }
@@ -115,6 +143,12 @@ public final class TextReport {
     }
     finding.design().ifPresent(at -> plumb("design", at.file() + ":" + at.line()));
     plumb("rule", finding.rule());
+    followUp.lines(finding).forEach(this::plumb);
+    String waived = "waived";
+    for (String line : waivers.lines(finding)) {
+      plumb(waived, line);
+      waived = "";
+    }
   }
 
   /** One labelled line along the plumb line; nothing where there is nothing to say. */

@@ -77,8 +77,11 @@ final class Words {
     return proof.file().map(file -> file + ": " + name).orElse("default, " + name);
   }
 
-  /** What a finding without a switch is about: a file that is nobody's. */
+  /** What a finding without a switch is about: a file that is nobody's, or a waiver. */
   static String file(Finding finding) {
+    if (finding.rule().startsWith("waiver-")) {
+      return finding.subject();
+    }
     return finding.subject().equals("-") ? "standard input" : "the file " + finding.subject();
   }
 }

@@ -15,10 +15,12 @@ import plumbline.design.Design;
 import plumbline.design.DesignSwitch;
 import plumbline.effective.SwitchSettings;
 import plumbline.finding.Severity;
+import plumbline.history.Earlier;
 import plumbline.port.PortName;
 import plumbline.result.Result;
 import plumbline.rules.ConfigAge;
 import plumbline.rules.RuleCatalogue;
+import plumbline.waiver.WaiverFile;
 
 /** One audit from arguments to result. */
 public final class AuditRun {
@@ -36,6 +38,8 @@ public final class AuditRun {
    * @param at when the run is said to be
    * @param rules ids of the only rules that are asked; none where all are
    * @param switches names of the only switches that are audited; none where the configs decide
+   * @param waivers accepted differences, where there are such
+   * @param earlier earlier runs that it is compared with, where a history is kept
    */
   public record Request(
       ReadDesign design,
@@ -43,12 +47,25 @@ public final class AuditRun {
       Severity failOn,
       Instant at,
       Set<String> rules,
-      Set<String> switches) {
+      Set<String> switches,
+      Optional<WaiverFile> waivers,
+      Optional<Earlier> earlier) {
     /** Copies the arguments. */
     public Request {
       configs = List.copyOf(configs);
       rules = Set.copyOf(rules);
       switches = Set.copyOf(switches);
+    }
+
+    /** A run that is compared with nothing. */
+    public Request(
+        ReadDesign design,
+        List<String> configs,
+        Severity failOn,
+        Instant at,
+        Set<String> rules,
+        Set<String> switches) {
+      this(design, configs, failOn, at, rules, switches, Optional.empty(), Optional.empty());
     }
   }
 
@@ -83,7 +100,12 @@ public final class AuditRun {
                 scope.unread(),
                 request.at()),
             request.rules());
-    return result(request, files, scope, outcome);
+    return result(
+        request,
+        files,
+        scope,
+        outcome,
+        Following.of(request, new Audited(request, reading.hasFolder(), scope, outcome)));
   }
 
   /** A single text that does not say whose it is, is of the single switch that was asked for. */
@@ -118,7 +140,11 @@ public final class AuditRun {
   }
 
   private static Result result(
-      Request request, List<ConfigFile> files, Scope scope, AuditOutcome outcome) {
+      Request request,
+      List<ConfigFile> files,
+      Scope scope,
+      AuditOutcome outcome,
+      Following following) {
     Design design = request.design().design();
     List<String> failures = new ArrayList<>(outcome.ruleFailures());
     files.stream()
@@ -135,11 +161,12 @@ public final class AuditRun {
         scope.entries().stream().map(entry -> config(design, entry)).toList(),
         List.copyOf(design.silentRules()),
         Verdicts.of(
-            outcome,
+            following,
+            !outcome.ruleFailures().isEmpty(),
             request.failOn(),
             !scope.notAudited().isEmpty() || !outcome.inFront().isEmpty()),
-        outcome.findings(),
-        outcome.checks(),
+        following.findings(),
+        following.checks(),
         outcome.switchChecks(),
         scope.notAudited(),
         scope.notInScope(),
@@ -157,7 +184,8 @@ public final class AuditRun {
             .flatMap(lines -> lines)
             .toList(),
         failures,
-        narrowed(request, outcome));
+        narrowed(request, outcome),
+        following.followUp());
   }
 
   private static Result.Narrowed narrowed(Request request, AuditOutcome outcome) {

@@ -81,7 +81,7 @@ public final class DesignFiles {
     List<Path> reports = new ArrayList<>();
     for (Path path : paths) {
       Read read = Intake.read(path, path.toString());
-      if (read instanceof Read.Text text && folder && OwnFiles.isReport(text.text())) {
+      if (read instanceof Read.Text text && folder && OwnFiles.isNoDesign(text.text())) {
         reports.add(path);
       } else if (read instanceof Read.Text text) {
         sources.add(new DesignSource(text.file(), text.sha256(), text.text()));

@@ -31,6 +31,7 @@ final class OwnFiles {
   private static final String SUITES = "<testsuites name=\"plumbline audit\" ";
 
   private static final String REPORT = "a report of plumbline";
+  private static final String WAIVERS = "a file of waivers";
 
   private static final String FINDINGS_TABLE = "format,at,revision,severity,switch,port,subject,";
 
@@ -38,9 +39,9 @@ final class OwnFiles {
 
   private OwnFiles() {}
 
-  /** Whether the text is a report of this program. */
-  static boolean isReport(String text) {
-    return kind(text).filter(REPORT::equals).isPresent();
+  /** Whether the text is a report of this program, or one of its files of waivers. */
+  static boolean isNoDesign(String text) {
+    return kind(text).filter(kind -> kind.equals(REPORT) || kind.equals(WAIVERS)).isPresent();
   }
 
   /** What the text is, a noun with its article, where it is one of this program's own files. */
@@ -48,7 +49,12 @@ final class OwnFiles {
     String head = text.substring(0, Math.min(text.length(), HEAD));
     Matcher format = FORMAT.matcher(head);
     if (format.find()) {
-      return Optional.of(format.group("kind").equals("design") ? "a design" : REPORT);
+      return Optional.of(
+          switch (format.group("kind")) {
+            case "design" -> "a design";
+            case "waivers" -> WAIVERS;
+            default -> REPORT;
+          });
     }
     boolean report =
         head.startsWith(SETTINGS_TABLE)

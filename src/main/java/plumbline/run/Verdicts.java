@@ -3,7 +3,6 @@ package plumbline.run;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import plumbline.audit.AuditOutcome;
 import plumbline.finding.Finding;
 import plumbline.finding.Severity;
 import plumbline.result.Verdict;
@@ -16,17 +15,17 @@ final class Verdicts {
    * Drift where a finding reaches the severity asked for; else incomplete where anything is
    * unverified or was not audited, or where nothing at all was checked; else conforming.
    *
+   * @param failed whether a rule failed with a bug
    * @param unaudited whether something that had to be audited was not, or not for all that bears on
    *     it
    */
-  static Verdict of(AuditOutcome outcome, Severity failOn, boolean unaudited) {
-    List<Finding> findings = outcome.findings();
+  static Verdict of(Following run, boolean failed, Severity failOn, boolean unaudited) {
+    List<Finding> findings = run.findings();
     Map<Severity, Integer> counts = new EnumMap<>(Severity.class);
     findings.forEach(finding -> counts.merge(finding.severity(), 1, Integer::sum));
     int unverified = counts.getOrDefault(Severity.UNVERIFIED, 0);
-    boolean failed = !outcome.ruleFailures().isEmpty();
     int checked =
-        outcome.checks().stream()
+        run.checks().stream()
             .mapToInt(rule -> rule.conforms() + rule.differs() + rule.undecided())
             .sum();
     Verdict.Word word;
@@ -43,7 +42,7 @@ final class Verdicts {
         counts.getOrDefault(Severity.WEAKENS, 0),
         unverified,
         counts.getOrDefault(Severity.UNTIDY, 0),
-        0,
+        run.waived(),
         checked);
   }
 }

@@ -105,7 +105,6 @@ class NarrowedAuditTest {
             + " \"tagged-vlan-missing\"?",
         "prot|\"prot\" is no rule and no group of rules; did you mean \"port\"?",
         "port,nonsense|\"nonsense\" is no rule and no group of rules; expected \"port\", ",
-        "vlans-joined|this version has no rule \"vlans-joined\" yet; plumbline rules lists",
       })
   void a_word_that_is_no_rule_is_refused_with_the_nearest(String only, String words) {
     Run run = Run.of("audit", design, drifted, "--only", only);

@@ -111,6 +111,7 @@ public final class Runs {
             List.of(),
             List.of(),
             List.of(),
+            List.of(),
             Result.Narrowed.NOT,
             new FollowUp(
                 Optional.of(new Past(Optional.empty(), List.of(), standings, gone, List.of(point))),
