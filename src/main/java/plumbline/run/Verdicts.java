@@ -3,13 +3,24 @@ package plumbline.run;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import plumbline.audit.AuditOutcome;
 import plumbline.finding.Finding;
 import plumbline.finding.Severity;
+import plumbline.result.FollowUp;
 import plumbline.result.Verdict;
 
 /** What an audit comes to in one word. */
 final class Verdicts {
   private Verdicts() {}
+
+  /** The same of an audit that knows no waivers. */
+  static Verdict of(AuditOutcome outcome, Severity failOn, boolean unaudited) {
+    return of(
+        new Following(outcome.findings(), 0, outcome.checks(), FollowUp.NONE),
+        !outcome.ruleFailures().isEmpty(),
+        failOn,
+        unaudited);
+  }
 
   /**
    * Drift where a finding reaches the severity asked for; else incomplete where anything is
