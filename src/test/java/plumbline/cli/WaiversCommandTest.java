@@ -21,7 +21,10 @@ class WaiversCommandTest {
   private Path design;
   private Path configs;
 
-  /** north-sw2 lacks 231 and 232 on a trunk (weakens), and south-sw1 has a port shut (breaks). */
+  /**
+   * north-sw2 lacks 231 and 232 on a trunk (weakens), and south-sw1 has a host's only port of a
+   * kind shut (breaks).
+   */
   @BeforeEach
   void site() throws IOException {
     Path demo = home.resolve("demo");
@@ -37,7 +40,7 @@ class WaiversCommandTest {
         south,
         Files.readString(south)
             .replace(
-                "interface GigabitEthernet1/0/2\n", "interface GigabitEthernet1/0/2\n shutdown\n"));
+                "interface GigabitEthernet1/0/3\n", "interface GigabitEthernet1/0/3\n shutdown\n"));
   }
 
   @Test
@@ -51,7 +54,7 @@ class WaiversCommandTest {
     Run run =
         audit(
             waiver("tagged-vlan-missing", "north-sw2", "Gi1/0/1", "vlans: [231-232]", "weakens")
-                + waiver("port-shut", "south-*", "GigabitEthernet 1/0/2", "", "breaks"));
+                + waiver("port-shut", "south-*", "GigabitEthernet 1/0/3", "", "breaks"));
     assertThat(run.status()).isZero();
     assertThat(run.out())
         .startsWith("CONFORMS: nothing that counts as drift in this run; 2 waived.")
@@ -79,7 +82,7 @@ class WaiversCommandTest {
 
   @Test
   void a_waiver_covers_nothing_that_became_worse_than_it_was_accepted() throws IOException {
-    Run run = audit(waiver("port-shut", "south-sw1", "Gi1/0/2", "", "weakens"));
+    Run run = audit(waiver("port-shut", "south-sw1", "Gi1/0/3", "", "weakens"));
     assertThat(flat(run.out()))
         .startsWith("DRIFT: breaks 1, weakens 1. ")
         .contains("waived not by waivers.yaml:3: accepted as weakens, and it is breaks now");
@@ -87,7 +90,7 @@ class WaiversCommandTest {
 
   @Test
   void an_expired_waiver_brings_its_finding_back_and_is_one_itself() throws IOException {
-    String waiver = waiver("port-shut", "south-sw1", "Gi1/0/2", "", "breaks");
+    String waiver = waiver("port-shut", "south-sw1", "Gi1/0/3", "", "breaks");
     assertThat(audit(waiver.replace("2027-01-31", "2026-11-25")).out())
         .startsWith("DRIFT: weakens 1, 1 waived.\n")
         .contains("(today)");
@@ -140,11 +143,11 @@ class WaiversCommandTest {
 
   @Test
   void waivers_that_end_within_thirty_days_are_listed_the_next_first() throws IOException {
-    String one = waiver("port-shut", "south-sw1", "Gi1/0/2", "", "breaks");
+    String one = waiver("port-shut", "south-sw1", "Gi1/0/3", "", "breaks");
     assertThat(audit(one.replace("2027-01-31", "2026-12-25")).out())
         .contains(
             "\nWaivers that end within 30 days\n  2026-12-25 (30 days left): port-shut at"
-                + " south-sw1 Gi1/0/2, CHG-2060, accepted\n");
+                + " south-sw1 Gi1/0/3, CHG-2060, accepted\n");
     assertThat(audit(one.replace("2027-01-31", "2026-12-26")).out())
         .doesNotContain("end within 30 days");
   }
@@ -154,7 +157,7 @@ class WaiversCommandTest {
     Path report = home.resolve("report.json");
     audit(
         waiver("tagged-vlan-missing", "north-sw2", "Gi1/0/1", "vlans: [232]", "weakens")
-            + waiver("port-shut", "south-sw1", "Gi1/0/2", "", "breaks")
+            + waiver("port-shut", "south-sw1", "Gi1/0/3", "", "breaks")
                 .replace("2027-01-31", "2026-12-01\n    renewed: [2026-06-30, 2026-09-30]"),
         configs.toString(),
         "--report",
@@ -254,7 +257,7 @@ class WaiversCommandTest {
 
   @Test
   void a_file_of_waivers_beside_design_and_configs_is_neither() throws IOException {
-    String text = HEAD + waiver("port-shut", "south-sw1", "Gi1/0/2", "", "breaks");
+    String text = HEAD + waiver("port-shut", "south-sw1", "Gi1/0/3", "", "breaks");
     Files.writeString(configs.resolve("waivers.yaml"), text);
     Path beside = Files.writeString(design.resolveSibling("waivers.yaml"), text);
     Path folder = Files.createDirectory(home.resolve("plan"));
@@ -278,7 +281,7 @@ class WaiversCommandTest {
   @Test
   void secrets_in_a_reason_stay_hidden() throws IOException {
     String text =
-        waiver("port-shut", "south-sw1", "Gi1/0/2", "", "breaks")
+        waiver("port-shut", "south-sw1", "Gi1/0/3", "", "breaks")
             .replace("until cabling", "snmp-server community hunter2 RO");
     assertThat(audit(text).out()).contains("WAIVED").doesNotContain("hunter2");
   }
