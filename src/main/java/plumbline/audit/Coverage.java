@@ -163,7 +163,10 @@ final class Coverage {
 
   /** Where frames go from there the design does not say. */
   private long unlinked() {
-    return design.switches().size() < 2 ? 0 : switches.stream().filter(design::isUnlinked).count();
+    Set<String> linked = design.linked();
+    return design.switches().size() < 2
+        ? 0
+        : switches.stream().filter(name -> !linked.contains(name)).count();
   }
 
   /** Which of a switch and an outside gateway is active, no rule can tell. */

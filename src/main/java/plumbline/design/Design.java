@@ -1,6 +1,7 @@
 package plumbline.design;
 
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -84,15 +85,14 @@ public record Design(
         .toList();
   }
 
-  /** Whether the design names no link of a switch, neither to another one nor out of the design. */
-  public boolean isUnlinked(String switchName) {
-    return links.stream()
-        .noneMatch(
-            link ->
-                link.first().switchName().equals(switchName)
-                    || link.second()
-                        .filter(end -> end.switchName().equals(switchName))
-                        .isPresent());
+  /** The switches of which the design names a link, to another one or out of the design. */
+  public Set<String> linked() {
+    Set<String> linked = new HashSet<>();
+    for (Link link : links) {
+      linked.add(link.first().switchName());
+      link.second().ifPresent(end -> linked.add(end.switchName()));
+    }
+    return linked;
   }
 
   /** The declared VLAN of that number, if there is one. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -38,6 +39,7 @@ final class Attached {
   private final Design design;
   private final SortedMap<VlanId, List<Member>> members = new TreeMap<>();
   private final Map<VlanId, List<Router>> routers = new LinkedHashMap<>();
+  private final List<Plug> unlinked = new ArrayList<>();
 
   private Attached(Fabric fabric) {
     this.fabric = fabric;
@@ -51,6 +53,7 @@ final class Attached {
     attached.devices();
     attached.management();
     attached.gateways();
+    attached.unlinked();
     return attached;
   }
 
@@ -77,12 +80,15 @@ final class Attached {
     members.getOrDefault(vlan, List.of()).stream()
         .filter(member -> member.kind() == Member.Kind.OUTSIDE)
         .forEach(member -> exits.addAll(member.plugs()));
-    for (DesignSwitch one : design.switches().values()) {
-      if (design.isUnlinked(one.name())) {
-        exits.addAll(onSwitch(one, Truth.YES));
-      }
-    }
+    exits.addAll(unlinked);
     return exits;
+  }
+
+  private void unlinked() {
+    Set<String> linked = design.linked();
+    design.switches().values().stream()
+        .filter(one -> !linked.contains(one.name()))
+        .forEach(one -> unlinked.addAll(onSwitch(one, Truth.YES)));
   }
 
   private void hosts() {
