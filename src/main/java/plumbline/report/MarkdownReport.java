@@ -67,7 +67,7 @@ public final class MarkdownReport {
         .forEach(
             (name, ofSwitch) -> {
               line("");
-              line("### " + (name.isEmpty() ? "No switch of the design" : Markdown.words(name)));
+              line("### " + (name.isEmpty() ? Words.heading(ofSwitch) : Markdown.words(name)));
               Alike.of(ofSwitch).forEach(this::block);
             });
   }

@@ -119,9 +119,7 @@ public final class TextReport {
   }
 
   private void switchSection(String name, List<Finding> findings) {
-    boolean ofWaivers = findings.stream().allMatch(one -> one.rule().startsWith("waiver-"));
-    String none = ofWaivers ? "The file of waivers" : "No switch of the design";
-    page.gap().heading(name.isEmpty() ? none : name);
+    page.gap().heading(name.isEmpty() ? Words.heading(findings) : name);
     for (Alike alike : Alike.of(findings, followUp::key)) {
       page.gap();
       block(alike);

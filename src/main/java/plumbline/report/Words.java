@@ -2,6 +2,7 @@ package plumbline.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import plumbline.finding.Finding;
@@ -21,6 +22,14 @@ final class Words {
   private static final Pattern LINES =
       Pattern.compile(
           "line [0-9]+ \"[^\"]*\"(?:, line [0-9]+ \"[^\"]*\"){" + MOST_EVIDENCE + ",}+");
+
+  /** The rules whose findings without a switch are about the network, and not about a file. */
+  private static final Set<String> OF_NETWORK =
+      Set.of(
+          "broadcast-domain-split",
+          "gateway-unreachable",
+          "host-single-point",
+          "service-single-point");
 
   private Words() {}
 
@@ -77,9 +86,21 @@ final class Words {
     return proof.file().map(file -> file + ": " + name).orElse("default, " + name);
   }
 
-  /** What a finding without a switch is about: a file that is nobody's, or a waiver. */
+  /** The heading of findings without a switch. */
+  static String heading(List<Finding> findings) {
+    if (findings.stream().allMatch(one -> one.rule().startsWith("waiver-"))) {
+      return "The file of waivers";
+    }
+    boolean network = findings.stream().anyMatch(one -> OF_NETWORK.contains(one.rule()));
+    boolean all = findings.stream().allMatch(one -> OF_NETWORK.contains(one.rule()));
+    return network
+        ? "The network as a whole" + (all ? "" : ", and no switch of the design")
+        : "No switch of the design";
+  }
+
+  /** What a finding without a switch is about: a file that is nobody's, or a name. */
   static String file(Finding finding) {
-    if (finding.rule().startsWith("waiver-")) {
+    if (finding.rule().startsWith("waiver-") || OF_NETWORK.contains(finding.rule())) {
       return finding.subject();
     }
     return finding.subject().equals("-") ? "standard input" : "the file " + finding.subject();

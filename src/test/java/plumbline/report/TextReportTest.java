@@ -191,6 +191,29 @@ class TextReportTest {
   }
 
   @Test
+  void a_finding_about_the_network_is_no_file() {
+    Finding about = Samples.nobodys("call-control");
+    Finding service =
+        new Finding(
+            "service-single-point",
+            about.severity(),
+            about.place(),
+            about.portOrder(),
+            about.others(),
+            about.vlans(),
+            about.subject(),
+            about.designed(),
+            about.found(),
+            about.consequence(),
+            about.evidence(),
+            about.design());
+    assertThat(TextReport.of(Samples.with(Samples.drift(), service), false))
+        .contains(
+            "Worst: call-control: ", "The network as a whole\n", "  UNVERIFIED  call-control\n")
+        .doesNotContain("the file call-control");
+  }
+
+  @Test
   void a_finding_about_a_file_without_a_switch_names_the_file() {
     Result file = Samples.with(Samples.drift(), Samples.nobodys("nosuch.cfg"));
     assertThat(TextReport.of(file, false))
