@@ -35,7 +35,7 @@ final class TreeGraph implements Carriage {
     this.chassis = chassis;
     this.forwarding = forwarding;
     for (int link = 0; link < fabric.links().size(); link++) {
-      Carried crossing = fabric.links().get(link).crosses();
+      Carried crossing = fabric.facts(link).crosses();
       certain.set(link, crossing.certain().contains(vlan));
       possible.set(link, crossing.possible().contains(vlan));
     }

@@ -20,10 +20,12 @@ import plumbline.vlan.VlanSet;
 /** The parts of {@code plumbline-report/1} that tell of earlier runs and of waivers. */
 final class JsonFollowUp {
   private final JsonGenerator json;
+  private final JsonParts parts;
   private final FollowUp followUp;
 
   JsonFollowUp(JsonGenerator json, FollowUp followUp) {
     this.json = json;
+    this.parts = new JsonParts(json);
     this.followUp = followUp;
   }
 
@@ -103,7 +105,7 @@ final class JsonFollowUp {
 
   /** Within a finding: VLANs that it was not about before. */
   void newVlans(Finding finding) throws IOException {
-    vlans(
+    parts.vlans(
         "newVlans", followUp.past().map(past -> past.of(finding).newVlans()).orElse(VlanSet.NONE));
   }
 
@@ -118,11 +120,11 @@ final class JsonFollowUp {
     } else {
       json.writeObjectFieldStart("before");
       json.writeStringField("severity", standing.before().get().severity().toString());
-      vlans("vlans", standing.before().get().vlans());
+      parts.vlans("vlans", standing.before().get().vlans());
       json.writeEndObject();
     }
-    text("clearedBy", standing.clearedBy().map(Object::toString));
-    text("unchecked", Optional.of(standing.why()).filter(why -> !why.isEmpty()));
+    parts.text("clearedBy", standing.clearedBy().map(Object::toString));
+    parts.text("unchecked", Optional.of(standing.why()).filter(why -> !why.isEmpty()));
   }
 
   /** Within a finding: what waivers cover of it; null where none does. */
@@ -138,7 +140,7 @@ final class JsonFollowUp {
     }
     json.writeObjectFieldStart("waiver");
     json.writeBooleanField("whole", acceptance.get().whole());
-    vlans("vlans", acceptance.get().vlans());
+    parts.vlans("vlans", acceptance.get().vlans());
     list("by", acceptance.get().by());
     list("tooLow", acceptance.get().tooLow().stream().toList());
     json.writeEndObject();
@@ -160,11 +162,11 @@ final class JsonFollowUp {
   private void waiver(Waiver waiver) throws IOException {
     json.writeStartObject();
     json.writeStringField("for", waiver.what());
-    vlans("vlans", waiver.vlans());
+    parts.vlans("vlans", waiver.vlans());
     json.writeStringField("severity", waiver.severity().toString());
     json.writeStringField("why", waiver.why());
     json.writeStringField("acceptedBy", waiver.acceptedBy());
-    text("ticket", waiver.ticket());
+    parts.text("ticket", waiver.ticket());
     json.writeStringField("until", waiver.until().toString());
     json.writeArrayFieldStart("renewed");
     for (LocalDate day : waiver.renewed()) {
@@ -176,24 +178,8 @@ final class JsonFollowUp {
     json.writeEndObject();
   }
 
-  private void vlans(String name, VlanSet vlans) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (int vlan : vlans.ids().toArray()) {
-      json.writeNumber(vlan);
-    }
-    json.writeEndArray();
-  }
-
   private void day(String name, Optional<LocalDate> day) throws IOException {
-    text(name, day.map(LocalDate::toString));
-  }
-
-  private void text(String name, Optional<String> text) throws IOException {
-    if (text.isPresent()) {
-      json.writeStringField(name, text.get());
-    } else {
-      json.writeNullField(name);
-    }
+    parts.text(name, day.map(LocalDate::toString));
   }
 
   private static String moment(Instant at) {

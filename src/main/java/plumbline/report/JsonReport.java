@@ -5,14 +5,11 @@ import java.io.IOException;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Optional;
 import plumbline.finding.Affected;
 import plumbline.finding.Finding;
 import plumbline.finding.Place;
-import plumbline.finding.Proof;
 import plumbline.result.Result;
 import plumbline.result.Verdict;
-import plumbline.setting.Evidence;
 import plumbline.text.Json;
 
 /** The report for programs: {@code plumbline-report/1}, see docs/schema. */
@@ -20,10 +17,12 @@ public final class JsonReport {
   private static final String FORMAT = "plumbline-report/1";
 
   private final JsonGenerator json;
+  private final JsonParts parts;
   private final JsonFollowUp followUp;
 
   private JsonReport(JsonGenerator json, Result result) {
     this.json = json;
+    this.parts = new JsonParts(json);
     this.followUp = new JsonFollowUp(json, result.followUp());
   }
 
@@ -67,9 +66,9 @@ public final class JsonReport {
       json.writeEndObject();
     }
     json.writeEndArray();
-    text("site", result.site());
-    text("revision", result.revision());
-    strings("silent", result.silentRules());
+    parts.text("site", result.site());
+    parts.text("revision", result.revision());
+    parts.strings("silent", result.silentRules());
     followUp.ofRun();
     narrowed(result.narrowed());
     json.writeArrayFieldStart("configs");
@@ -87,11 +86,11 @@ public final class JsonReport {
       json.writeEndObject();
     }
     json.writeEndArray();
-    strings("outside", result.notInScope());
-    strings("notAudited", result.notAudited());
-    strings("ageUnknown", result.ageUnknown());
-    strings("skipped", result.skipped());
-    strings("failures", result.ruleFailures());
+    parts.strings("outside", result.notInScope());
+    parts.strings("notAudited", result.notAudited());
+    parts.strings("ageUnknown", result.ageUnknown());
+    parts.strings("skipped", result.skipped());
+    parts.strings("failures", result.ruleFailures());
     json.writeArrayFieldStart("notChecked");
     for (Result.NotChecked asked : result.notChecked()) {
       json.writeStartObject();
@@ -111,7 +110,7 @@ public final class JsonReport {
     for (Result.InFront one : narrowed.inFront()) {
       json.writeStartObject();
       json.writeStringField("rule", one.rule());
-      places("at", one.places());
+      parts.places("at", one.places());
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -122,19 +121,8 @@ public final class JsonReport {
     if (names.isEmpty()) {
       json.writeNullField(name);
     } else {
-      strings(name, names);
+      parts.strings(name, names);
     }
-  }
-
-  private void places(String name, List<Place> places) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (Place place : places) {
-      json.writeStartObject();
-      json.writeStringField("switch", place.switchName());
-      text("port", place.port());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
   }
 
   private void verdict(Verdict verdict) throws IOException {
@@ -155,14 +143,10 @@ public final class JsonReport {
     json.writeStringField("rule", finding.rule());
     json.writeStringField("severity", finding.severity().toString());
     followUp.state(finding);
-    text("switch", finding.place().map(Place::switchName));
-    text("port", finding.place().flatMap(Place::port));
-    places("others", finding.others());
-    json.writeArrayFieldStart("vlans");
-    for (int vlan : finding.vlans().ids().toArray()) {
-      json.writeNumber(vlan);
-    }
-    json.writeEndArray();
+    parts.text("switch", finding.place().map(Place::switchName));
+    parts.text("port", finding.place().flatMap(Place::port));
+    parts.places("others", finding.others());
+    parts.vlans("vlans", finding.vlans());
     followUp.newVlans(finding);
     followUp.change(finding);
     json.writeStringField("subject", finding.subject());
@@ -170,13 +154,9 @@ public final class JsonReport {
     json.writeStringField("found", finding.found());
     json.writeStringField("consequence", finding.consequence());
     affected(finding.affected());
-    json.writeArrayFieldStart("evidence");
-    for (Proof proof : finding.evidence()) {
-      proof(proof);
-    }
-    json.writeEndArray();
-    design(finding);
-    strings("repair", List.of());
+    parts.proofs("evidence", finding.evidence());
+    parts.design(finding.design());
+    parts.strings("repair", List.of());
     followUp.waiver(finding);
     json.writeEndObject();
   }
@@ -192,47 +172,8 @@ public final class JsonReport {
         json.writeNullField("vlan");
       }
       json.writeStringField("loss", one.loss().toString());
-      text("failure", one.failure());
+      parts.text("failure", one.failure());
       json.writeEndObject();
-    }
-    json.writeEndArray();
-  }
-
-  private void proof(Proof proof) throws IOException {
-    json.writeStartObject();
-    if (proof.evidence() instanceof Evidence.Line line) {
-      json.writeStringField("file", proof.file().orElse(""));
-      json.writeNumberField("line", line.line());
-      json.writeStringField("text", line.text());
-    } else if (proof.evidence() instanceof Evidence.Default standard) {
-      json.writeStringField("default", standard.name());
-    }
-    json.writeEndObject();
-  }
-
-  private void design(Finding finding) throws IOException {
-    if (finding.design().isEmpty()) {
-      json.writeNullField("design");
-      return;
-    }
-    json.writeObjectFieldStart("design");
-    json.writeStringField("file", finding.design().get().file());
-    json.writeNumberField("line", finding.design().get().line());
-    json.writeEndObject();
-  }
-
-  private void text(String name, Optional<String> value) throws IOException {
-    if (value.isPresent()) {
-      json.writeStringField(name, value.get());
-    } else {
-      json.writeNullField(name);
-    }
-  }
-
-  private void strings(String name, List<String> values) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (String value : values) {
-      json.writeString(value);
     }
     json.writeEndArray();
   }

@@ -5,28 +5,26 @@ import java.io.IOException;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Optional;
 import plumbline.finding.Finding;
 import plumbline.finding.Place;
-import plumbline.finding.Proof;
 import plumbline.result.Change;
 import plumbline.result.LineChange;
 import plumbline.result.Result;
 import plumbline.result.State;
 import plumbline.result.WindowFinding;
 import plumbline.result.WindowResult;
-import plumbline.setting.Evidence;
 import plumbline.text.Json;
-import plumbline.vlan.VlanSet;
 
 /** The report on a change window for programs: {@code plumbline-window/1}, see docs/schema. */
 public final class WindowJson {
   private static final String FORMAT = "plumbline-window/1";
 
   private final JsonGenerator json;
+  private final JsonParts parts;
 
   private WindowJson(JsonGenerator json) {
     this.json = json;
+    this.parts = new JsonParts(json);
   }
 
   /**
@@ -77,16 +75,16 @@ public final class WindowJson {
     } else {
       json.writeNullField("from");
     }
-    text("site", audit.site());
-    text("revision", audit.revision());
-    strings("silent", audit.silentRules());
+    parts.text("site", audit.site());
+    parts.text("revision", audit.revision());
+    parts.strings("silent", audit.silentRules());
     configs("before", result.before());
     configs("after", result.after());
     configs("rest", result.rest());
-    strings("outside", audit.notInScope());
-    strings("notCompared", result.notCompared());
-    strings("remarks", result.remarks());
-    strings("failures", audit.ruleFailures());
+    parts.strings("outside", audit.notInScope());
+    parts.strings("notCompared", result.notCompared());
+    parts.strings("remarks", result.remarks());
+    parts.strings("failures", audit.ruleFailures());
     json.writeEndObject();
   }
 
@@ -137,26 +135,19 @@ public final class WindowJson {
   private void change(Change change) throws IOException {
     json.writeStartObject();
     json.writeStringField("switch", change.place().switchName());
-    text("port", change.place().port());
+    parts.text("port", change.place().port());
     json.writeStringField("setting", change.setting());
-    vlans("vlans", change.vlans());
-    text("before", change.before());
-    text("after", change.after());
-    text("designed", change.designed());
+    parts.vlans("vlans", change.vlans());
+    parts.text("before", change.before());
+    parts.text("after", change.after());
+    parts.text("designed", change.designed());
     json.writeStringField("kind", change.kind().toString());
     json.writeStringField("subject", change.subject());
     json.writeObjectFieldStart("evidence");
-    proofs("before", change.evidenceBefore());
-    proofs("after", change.evidenceAfter());
+    parts.proofs("before", change.evidenceBefore());
+    parts.proofs("after", change.evidenceAfter());
     json.writeEndObject();
-    if (change.design().isPresent()) {
-      json.writeObjectFieldStart("design");
-      json.writeStringField("file", change.design().get().file());
-      json.writeNumberField("line", change.design().get().line());
-      json.writeEndObject();
-    } else {
-      json.writeNullField("design");
-    }
+    parts.design(change.design());
     json.writeEndObject();
   }
 
@@ -164,7 +155,7 @@ public final class WindowJson {
     json.writeStartObject();
     json.writeStringField("switch", line.switchName());
     json.writeStringField("section", line.section());
-    strings("firstWords", line.firstWords());
+    parts.strings("firstWords", line.firstWords());
     json.writeNumberField("added", line.added());
     json.writeNumberField("removed", line.removed());
     json.writeBooleanField("reordered", line.reordered());
@@ -180,75 +171,21 @@ public final class WindowJson {
     json.writeStringField("severity", finding.severity().toString());
     json.writeStringField("state", one.state().toString());
     json.writeNullField("since");
-    text("switch", finding.place().map(Place::switchName));
-    text("port", finding.place().flatMap(Place::port));
-    json.writeArrayFieldStart("others");
-    for (Place place : finding.others()) {
-      json.writeStartObject();
-      json.writeStringField("switch", place.switchName());
-      text("port", place.port());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-    vlans("vlans", finding.vlans());
-    vlans("newVlans", one.newVlans());
-    vlans("clearedVlans", one.clearedVlans());
+    parts.text("switch", finding.place().map(Place::switchName));
+    parts.text("port", finding.place().flatMap(Place::port));
+    parts.places("others", finding.others());
+    parts.vlans("vlans", finding.vlans());
+    parts.vlans("newVlans", one.newVlans());
+    parts.vlans("clearedVlans", one.clearedVlans());
     json.writeBooleanField("notDone", one.notDone());
     json.writeStringField("subject", finding.subject());
     json.writeStringField("designed", finding.designed());
     json.writeStringField("found", finding.found());
     json.writeStringField("consequence", finding.consequence());
-    proofs("evidence", finding.evidence());
-    if (finding.design().isPresent()) {
-      json.writeObjectFieldStart("design");
-      json.writeStringField("file", finding.design().get().file());
-      json.writeNumberField("line", finding.design().get().line());
-      json.writeEndObject();
-    } else {
-      json.writeNullField("design");
-    }
-    strings("repair", List.of());
+    parts.proofs("evidence", finding.evidence());
+    parts.design(finding.design());
+    parts.strings("repair", List.of());
     json.writeNullField("waiver");
     json.writeEndObject();
-  }
-
-  private void proofs(String name, List<Proof> proofs) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (Proof proof : proofs) {
-      json.writeStartObject();
-      if (proof.evidence() instanceof Evidence.Line line) {
-        json.writeStringField("file", proof.file().orElse(""));
-        json.writeNumberField("line", line.line());
-        json.writeStringField("text", line.text());
-      } else if (proof.evidence() instanceof Evidence.Default standard) {
-        json.writeStringField("default", standard.name());
-      }
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-  }
-
-  private void vlans(String name, VlanSet vlans) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (int vlan : vlans.ids().toArray()) {
-      json.writeNumber(vlan);
-    }
-    json.writeEndArray();
-  }
-
-  private void text(String name, Optional<String> value) throws IOException {
-    if (value.isPresent()) {
-      json.writeStringField(name, value.get());
-    } else {
-      json.writeNullField(name);
-    }
-  }
-
-  private void strings(String name, List<String> values) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (String value : values) {
-      json.writeString(value);
-    }
-    json.writeEndArray();
   }
 }
